@@ -221,8 +221,13 @@ final class AmountParser {
   /** The unit at this place, or null if there is none. */
   private UnitWords.Word unit() {
     int start = at;
-    while (at < text.length() && Character.isLetter(peek())) {
+    letters();
+    if (at > start && at + 1 < text.length() && peek() == '/' && isLetterAt(at + 1)) {
       at++;
+      letters();
+      if (!take('3')) {
+        take('³');
+      }
     }
     if (at == start && at < text.length() && "\"'°".indexOf(peek()) >= 0) {
       at++;
@@ -239,6 +244,16 @@ final class AmountParser {
                 words.refuse(
                     "`" + word + "` of `" + original + "` is no unit of " + words.kind(),
                     "use " + words.known() + ", " + words.example()));
+  }
+
+  private void letters() {
+    while (at < text.length() && isLetterAt(at)) {
+      at++;
+    }
+  }
+
+  private boolean isLetterAt(int index) {
+    return Character.isLetter(text.charAt(index));
   }
 
   private double finite(BigDecimal value) {

@@ -4,8 +4,8 @@ import java.util.Map;
 
 /**
  * Reads a mass: {@code 22 kg}, {@code 52 lb}, {@code 12 lb 4 oz}, {@code 850 g}; with a band if
- * there is one. A plain number is kilograms in a file of millimetres and pounds in a file of
- * inches.
+ * there is one. A plain number is kilograms in a file of millimetres. In a file of inches it could
+ * be either, so it is refused.
  */
 public final class MassText {
 
@@ -28,13 +28,12 @@ public final class MassText {
    * Reads a mass.
    *
    * @param text what was written
-   * @param unitOfFile the unit of lengths of the file, or null if every mass must name its own unit
+   * @param unitOfFile the unit of lengths of the file, or null if there is none
    * @return kilograms
    * @throws AmountFormatException if the text is not a mass
    */
   public static Parsed parse(String text, Unit unitOfFile) {
-    UnitWords.Word plain =
-        unitOfFile == null ? null : WORDS.words().get(unitOfFile == Unit.MM ? "kg" : "lb");
+    UnitWords.Word plain = unitOfFile == Unit.MM ? WORDS.words().get("kg") : null;
     return new AmountParser(text, WORDS, plain).parse();
   }
 }

@@ -4,8 +4,8 @@ import sawstead.solid.Box;
 import sawstead.solid.Vec;
 
 /**
- * A rectangle of the floor plan in the station's frame, mm: {@code left <= right} along x, {@code front <= rear} along
- * y.
+ * A rectangle of the floor plan in the station's frame, mm: {@code left <= right} along x, {@code
+ * front <= rear} along y.
  */
 public record Area(double left, double right, double front, double rear) {
 

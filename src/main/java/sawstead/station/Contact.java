@@ -1,7 +1,8 @@
 package sawstead.station;
 
 /**
- * Two bodies that are meant to touch. Touching is excused, overlap deeper than the contact tolerance never.
+ * Two bodies that are meant to touch. Touching is excused, overlap deeper than the contact
+ * tolerance never.
  *
  * @param a id
  * @param b id

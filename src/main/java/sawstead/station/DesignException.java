@@ -1,6 +1,9 @@
 package sawstead.station;
 
-/** The brief can be read, but no station follows from it. Says where in the brief the cause is and what to do. */
+/**
+ * The brief can be read, but no station follows from it. Says where in the brief the cause is and
+ * what to do.
+ */
 public final class DesignException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -8,8 +8,9 @@ import java.util.TreeMap;
 import sawstead.measure.Measured;
 
 /**
- * Computes figures with bands by rebuilding: the rule runs once as measured, then once for either end of the band of
- * every measurement that it read. The band is the worst case, the sum of the largest changes (REF-TOL-01).
+ * Computes figures with bands by rebuilding: the rule runs once as measured, then once for either
+ * end of the band of every measurement that it read. The band is the worst case, the sum of the
+ * largest changes (REF-TOL-01).
  */
 public final class Figures {
   private Figures() {}
@@ -44,7 +45,12 @@ public final class Figures {
     }
     shares.sort(Comparator.comparingDouble(Share::width).reversed().thenComparing(Share::path));
     return new Figure(
-        rule.name(), nominal, nominal + down, nominal + up, sum, shares.stream().map(Share::path).toList());
+        rule.name(),
+        nominal,
+        nominal + down,
+        nominal + up,
+        sum,
+        shares.stream().map(Share::path).toList());
   }
 
   private static double total(List<Term> sum) {

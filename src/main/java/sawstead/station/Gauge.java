@@ -5,8 +5,9 @@ import java.util.Set;
 import sawstead.measure.Measured;
 
 /**
- * Reads measured values: as they stand, or with one of them at an end of its band. Every figure's band comes from
- * computing the same figure again through another gauge, never from a second formula.
+ * Reads measured values: as they stand, or with one of them at an end of its band. Every figure's
+ * band comes from computing the same figure again through another gauge, never from a second
+ * formula.
  */
 @FunctionalInterface
 public interface Gauge {

@@ -9,9 +9,10 @@ import sawstead.brief.Vac;
 import sawstead.measure.Measured;
 
 /**
- * The heights of a station, mm above the floor, solved from the height chain: roll + base + leg + top + saw = working
- * height. Either the working height or the leg is given; the other follows; with neither, the leg is as long as the vac
- * needs and the table is not lower than {@link #USUAL_WORKING_HEIGHT}.
+ * The heights of a station, mm above the floor, solved from the height chain: roll + base + leg +
+ * top + saw = working height. Either the working height or the leg is given; the other follows;
+ * with neither, the leg is as long as the vac needs and the table is not lower than {@link
+ * #USUAL_WORKING_HEIGHT}.
  *
  * @param roll underside of the base: loaded height of the casters, what a bought frame adds, or 0
  * @param base thickness of the base
@@ -28,7 +29,9 @@ public record Levels(double roll, double base, double leg, double top, double sa
   /** Below this nothing can be reached between base and top, mm. */
   static final double SHORTEST_LEG = 100;
 
-  /** Air between the vac and the stretcher that it passes under, mm (common practice, no source). */
+  /**
+   * Air between the vac and the stretcher that it passes under, mm (common practice, no source).
+   */
   static final double PASSING = 15;
 
   /**
@@ -48,7 +51,8 @@ public record Levels(double roll, double base, double leg, double top, double sa
                 () ->
                     wish.workingHeight()
                         .map(w -> w.nominal() - rest)
-                        .orElseGet(() -> Math.max(USUAL_WORKING_HEIGHT - rest, needed(brief, wish))));
+                        .orElseGet(
+                            () -> Math.max(USUAL_WORKING_HEIGHT - rest, needed(brief, wish))));
     demandLeg(brief, wish, leg, rest);
     return new Levels(roll, sheet, leg, sheet, height, lowest(saw, Gauge.nominal()));
   }
@@ -69,7 +73,8 @@ public record Levels(double roll, double base, double leg, double top, double sa
           path,
           "the legs would be %.1f mm long: casters, base, top and saw already stand %.1f mm high"
               .formatted(leg, rest),
-          "write a working height of at least %.0f mm, or lower casters".formatted(rest + SHORTEST_LEG));
+          "write a working height of at least %.0f mm, or lower casters"
+              .formatted(rest + SHORTEST_LEG));
     }
     if (leg > longest) {
       throw new DesignException(

@@ -3,7 +3,8 @@ package sawstead.station;
 import java.util.List;
 
 /**
- * What a unit has to say about its own design: a screw that found no room, a wing that had to be lowered.
+ * What a unit has to say about its own design: a screw that found no room, a wing that had to be
+ * lowered.
  *
  * @param grave whether cutting should wait until the user has looked
  * @param rule stable short code

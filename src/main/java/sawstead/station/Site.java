@@ -72,7 +72,8 @@ public record Site(
    * @param lowered whether it lies below the rails rather than flush
    * @param sheet its sheet
    */
-  public record WingPlan(Side side, Area area, double bottom, double surface, boolean lowered, Sheet sheet) {}
+  public record WingPlan(
+      Side side, Area area, double bottom, double surface, boolean lowered, Sheet sheet) {}
 
   /** The sheet that the stand is cut from. */
   public Sheet sheet() {

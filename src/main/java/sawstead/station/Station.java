@@ -9,8 +9,8 @@ import sawstead.joinery.Board;
 import sawstead.joinery.Fastener;
 
 /**
- * A whole station: everything that takes up space, how it is joined, what moves and in which order it is built. Checks
- * and files look at nothing else.
+ * A whole station: everything that takes up space, how it is joined, what moves and in which order
+ * it is built. Checks and files look at nothing else.
  *
  * @param brief what it was made from
  * @param site the solved sizes; empty when the brief has no saw
@@ -21,6 +21,7 @@ import sawstead.joinery.Fastener;
  * @param movers by id
  * @param steps in order
  * @param figures by name
+ * @param supports where it stands on the floor
  * @param remarks what the units have to say
  */
 public record Station(
@@ -33,6 +34,7 @@ public record Station(
     List<Mover> movers,
     List<Step> steps,
     Map<String, Figure> figures,
+    List<Support> supports,
     List<Remark> remarks) {
   public Station {
     parts = java.util.Collections.unmodifiableMap(new TreeMap<>(parts));
@@ -42,6 +44,7 @@ public record Station(
     contacts = List.copyOf(contacts);
     movers = List.copyOf(movers);
     steps = List.copyOf(steps);
+    supports = List.copyOf(supports);
     remarks = List.copyOf(remarks);
   }
 

@@ -12,7 +12,8 @@ import sawstead.solid.Vec;
  * @param direction unit vector along which the parts come, station frame
  * @param cautions what to mind, one sentence each
  */
-public record Step(int number, List<String> places, String fixing, Vec direction, List<String> cautions) {
+public record Step(
+    int number, List<String> places, String fixing, Vec direction, List<String> cautions) {
   public Step {
     places = List.copyOf(places);
     cautions = List.copyOf(cautions);

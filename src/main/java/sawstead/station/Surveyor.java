@@ -16,9 +16,9 @@ import sawstead.brief.WingWish;
 import sawstead.measure.Measured;
 
 /**
- * Lays out the floor plan and the heights: brief in, {@link Site} out. The order is the one in which a person would
- * decide: heights, the saw, what stands out of it, the outfeed behind that, the stand under both, then the wings at its
- * sides.
+ * Lays out the floor plan and the heights: brief in, {@link Site} out. The order is the one in
+ * which a person would decide: heights, the saw, what stands out of it, the outfeed behind that,
+ * the stand under both, then the wings at its sides.
  *
  * <p>All clearances here are common practice, no source.
  */
@@ -81,7 +81,8 @@ final class Surveyor {
             mm(saw.table().depth()));
     Area feet = area(saw.feet().outline());
     Area body = area(saw.body());
-    double lidFront = table.rear() + saw.fence().rear().map(r -> mm(r.out())).orElse(0.0) + BEHIND_RAIL;
+    double lidFront =
+        table.rear() + saw.fence().rear().map(r -> mm(r.out())).orElse(0.0) + BEHIND_RAIL;
     double obstacle = obstacle(table, body);
     Area stand = stand(table, feet, lidFront, obstacle);
     if (!stand.holds(feet)) {
@@ -89,8 +90,14 @@ final class Surveyor {
           "station.stand",
           "the stand (x %.0f to %.0f, y %.0f to %.0f mm) is smaller than the saw's feet (x %.0f to %.0f, y %.0f to %.0f mm)"
               .formatted(
-                  stand.left(), stand.right(), stand.front(), stand.rear(),
-                  feet.left(), feet.right(), feet.front(), feet.rear()),
+                  stand.left(),
+                  stand.right(),
+                  stand.front(),
+                  stand.rear(),
+                  feet.left(),
+                  feet.right(),
+                  feet.front(),
+                  feet.rear()),
           "write a width of at least %.0f mm and a depth of at least %.0f mm, or leave both out"
               .formatted(feet.width() + 2 * AROUND_FEET, feet.depth() + 2 * AROUND_FEET));
     }
@@ -115,7 +122,9 @@ final class Surveyor {
     if (saw.dust().isPresent() && saw.dust().get().side() == Side.REAR) {
       y = Math.max(y, body.rear() + mm(saw.dust().get().out()));
     }
-    y = Math.max(y, saw.behind().stream().mapToDouble(p -> table.rear() + mm(p.out())).max().orElse(y));
+    y =
+        Math.max(
+            y, saw.behind().stream().mapToDouble(p -> table.rear() + mm(p.out())).max().orElse(y));
     return y + BEHIND_PORT;
   }
 
@@ -132,8 +141,17 @@ final class Surveyor {
     if (stand.left().isEmpty() && stand.width().isPresent()) {
       left = width / 2 - table.centreX();
     }
-    double front = stand.front().map(Surveyor::mm).orElse(Math.min(feet.front(), Math.max(0, feet.front() - 40)));
-    double rear = front + stand.depth().map(Surveyor::mm).orElseGet(() -> usualRear(feet, lidFront, obstacle) - front);
+    double front =
+        stand
+            .front()
+            .map(Surveyor::mm)
+            .orElse(Math.min(feet.front(), Math.max(0, feet.front() - 40)));
+    double rear =
+        front
+            + stand
+                .depth()
+                .map(Surveyor::mm)
+                .orElseGet(() -> usualRear(feet, lidFront, obstacle) - front);
     if (rear - front < vacNeeds(Vac::around, false) && stand.depth().isEmpty()) {
       rear = front + vacNeeds(Vac::around, false);
     }
@@ -157,7 +175,10 @@ final class Surveyor {
         .orElse(Math.max(USUAL_OUTFEED, obstacle - lidFront + USUAL_OUTFEED / 2));
   }
 
-  /** What the vac bay needs of the stand's width (or depth): vac, air, stretchers and legs on both sides. */
+  /**
+   * What the vac bay needs of the stand's width (or depth): vac, air, stretchers and legs on both
+   * sides.
+   */
   private double vacNeeds(java.util.function.Function<Vac, Measured> air, boolean acrossX) {
     return brief
         .vac()
@@ -188,7 +209,10 @@ final class Surveyor {
     } else if (o.depth().isPresent()) {
       rear = lidFront + mm(o.depth().get());
     } else {
-      rear = wish.stand().depth().isPresent() ? stand.rear() : lidFront + boxDepth(o, lidFront, obstacle);
+      rear =
+          wish.stand().depth().isPresent()
+              ? stand.rear()
+              : lidFront + boxDepth(o, lidFront, obstacle);
     }
     double storage = rear - frontWall - 2 * wall.thickness().nominal();
     if (storage < LEAST_STORAGE / 2) {
@@ -198,8 +222,7 @@ final class Surveyor {
               .formatted(Math.max(0, storage), obstacle - BEHIND_PORT),
           "write a depth of at least %.0f mm".formatted(rear - front + LEAST_STORAGE - storage));
     }
-    Side hinge =
-        o.hinge().orElse(mm(o.overhang()) > 0 ? Side.LEFT : Side.REAR);
+    Side hinge = o.hinge().orElse(mm(o.overhang()) > 0 ? Side.LEFT : Side.REAR);
     double out = mm(o.hardware().knuckle());
     boolean sideHung = o.lids() == 2 || hinge != Side.REAR;
     double margin = sideHung ? out : 0;
@@ -207,9 +230,7 @@ final class Surveyor {
     double right = o.width().map(w -> stand.centreX() + mm(w) / 2).orElse(stand.right() - margin);
     double backMargin = !sideHung && onTop && o.depth().isEmpty() ? out : 0;
     double foot =
-        onTop
-            ? levels.sawFeet() + mm(o.shim())
-            : levels.topUnder() - mm(wish.stand().stretcher());
+        onTop ? levels.sawFeet() + mm(o.shim()) : levels.topUnder() - mm(wish.stand().stretcher());
     return new Site.BoxPlan(
         o.mount(),
         new Area(left, right, front, rear - backMargin),
@@ -233,7 +254,12 @@ final class Surveyor {
     double front = w.front().map(Surveyor::mm).orElse(Math.max(BESIDE_TABLE, stand.front()));
     double rear = front + w.depth().map(Surveyor::mm).orElse(table.rear() - BESIDE_TABLE - front);
     Area area = right ? new Area(inner, outer, front, rear) : new Area(-outer, -inner, front, rear);
-    double flush = levels.lowestTable() - w.drop().or(() -> wish.outfeed().map(OutfeedWish::drop)).map(Surveyor::mm).orElse(1.5);
+    double flush =
+        levels.lowestTable()
+            - w.drop()
+                .or(() -> wish.outfeed().map(OutfeedWish::drop))
+                .map(Surveyor::mm)
+                .orElse(1.5);
     double underRails = underRails(area, table);
     double surface = Math.min(flush, underRails);
     double bottom =
@@ -244,7 +270,10 @@ final class Surveyor {
         side, area, bottom, surface, surface < flush, brief.sheet(w.sheet().orElse(wish.sheet())));
   }
 
-  /** The highest a wing's top may be where a rail, at rest or run out, or the clamp passes over it; else +infinity. */
+  /**
+   * The highest a wing's top may be where a rail, at rest or run out, or the clamp passes over it;
+   * else +infinity.
+   */
   private double underRails(Area wing, Area table) {
     double highest = Double.POSITIVE_INFINITY;
     if (saw.fence().front().isPresent()) {
@@ -252,7 +281,8 @@ final class Surveyor {
       double edge = -mm(rail.out());
       if (alongRail(wing, rail)) {
         if (wing.front() < 0) {
-          highest = Math.min(highest, levels.table() - mm(rail.below()) - mm(rail.height()) - UNDER_RAIL);
+          highest =
+              Math.min(highest, levels.table() - mm(rail.below()) - mm(rail.height()) - UNDER_RAIL);
         }
         if (wing.front() < edge) {
           highest = Math.min(highest, levels.table() - mm(saw.fence().clampBelow()) - UNDER_RAIL);
@@ -262,18 +292,21 @@ final class Surveyor {
     if (saw.fence().rear().isPresent()) {
       Rail rail = saw.fence().rear().get();
       if (alongRail(wing, rail) && wing.rear() > table.rear()) {
-        highest = Math.min(highest, levels.table() - mm(rail.below()) - mm(rail.height()) - UNDER_RAIL);
+        highest =
+            Math.min(highest, levels.table() - mm(rail.below()) - mm(rail.height()) - UNDER_RAIL);
       }
     }
     return highest;
   }
 
   private boolean alongRail(Area wing, Rail rail) {
-    return wing.left() < mm(rail.right()) + mm(saw.fence().runOut()) && -mm(rail.left()) < wing.right();
+    return wing.left() < mm(rail.right()) + mm(saw.fence().runOut())
+        && -mm(rail.left()) < wing.right();
   }
 
   private static Area area(Footing footing) {
-    return new Area(-mm(footing.left()), mm(footing.right()), mm(footing.front()), mm(footing.rear()));
+    return new Area(
+        -mm(footing.left()), mm(footing.right()), mm(footing.front()), mm(footing.rear()));
   }
 
   private static double mm(Measured measured) {

@@ -1,9 +1,9 @@
 package sawstead.station;
 
 /**
- * One unit of a station: the stand, a wing, the outfeed, a sled. All units work on one draft in three rounds, so that
- * holes are known before screws look for room: first every unit places its bodies and boards, then every unit cuts
- * ports, grooves and bolt holes, then every unit joins.
+ * One unit of a station: the stand, a wing, the outfeed, a sled. All units work on one draft in
+ * three rounds, so that holes are known before screws look for room: first every unit places its
+ * bodies and boards, then every unit cuts ports, grooves and bolt holes, then every unit joins.
  *
  * <p>To add a unit: one class that implements this, one line in the list of units.
  */

@@ -19,9 +19,12 @@ class MassTextTest {
   }
 
   @Test
-  void parse_ofPlainNumbers_followsTheFile() {
+  void parse_ofPlainNumbers_isKilogramsInMetricFilesOnly() {
     assertEquals(22, MassText.parse("22", Unit.MM).nominal());
-    assertEquals(22 * 0.45359237, MassText.parse("22", Unit.INCH).nominal(), 1e-12);
+    AmountFormatException refusal =
+        assertThrows(AmountFormatException.class, () -> MassText.parse("22", Unit.INCH));
+    assertEquals("`22` has no unit, and none is given for plain numbers", refusal.what());
+    assertEquals("write for example 22 kg or 52 lb", refusal.remedy());
   }
 
   @Test

@@ -9,7 +9,6 @@ import sawstead.brief.MiterSlot;
 import sawstead.brief.Protrusion;
 import sawstead.brief.Rail;
 import sawstead.brief.Saw;
-import sawstead.brief.Side;
 import sawstead.measure.Measured;
 import sawstead.solid.Box;
 import sawstead.solid.Corner;
@@ -29,22 +28,27 @@ import sawstead.station.Site;
 import sawstead.station.Unit;
 
 /**
- * The saw as it was measured, standing on the stand's top: table with slots and throat, body, feet, rails, fence with
- * clamp, blade and guard, dust port, what hangs out behind, hand-wheel and switch. Its parts touch but do not overlap
- * when the measurements agree with each other.
+ * The saw as it was measured, standing on the stand's top: table with slots and throat, body, feet,
+ * rails, fence with clamp, blade and guard, dust port, what hangs out behind, hand-wheel and
+ * switch. Its parts touch but do not overlap when the measurements agree with each other.
  */
 final class SawUnit implements Unit {
 
   /** Where the fence is parked: its face to the right of the blade, mm, travel permitting. */
   static final double PARKED = 150;
 
-  /** Air between blade and guard, thickness and width of the guard, mm (common practice, no source). */
+  /**
+   * Air between blade and guard, thickness and width of the guard, mm (common practice, no source).
+   */
   private static final double GUARD_GAP = 8;
 
   private static final double GUARD_THICKNESS = 20;
   private static final double GUARD_WIDTH = 30;
 
-  /** A switch with its paddle: width, height, how far it stands out, mm (common practice, no source). */
+  /**
+   * A switch with its paddle: width, height, how far it stands out, mm (common practice, no
+   * source).
+   */
   private static final double SWITCH_WIDTH = 60;
 
   private static final double SWITCH_HEIGHT = 60;
@@ -108,7 +112,10 @@ final class SawUnit implements Unit {
       double half = mm(slot.width()) / 2;
       features.add(
           new Recess(
-              "groove", Outline.rectangle(u - half, 0, u + half, table.depth()), mm(slot.depth()), Face.FRONT));
+              "groove",
+              Outline.rectangle(u - half, 0, u + half, table.depth()),
+              mm(slot.depth()),
+              Face.FRONT));
     }
     double u = mm(saw.throat().x()) - table.left();
     double v = mm(saw.blade().arbor());
@@ -117,8 +124,14 @@ final class SawUnit implements Unit {
     Outline throat = Outline.rectangle(u - width, v - length, u + width, v + length);
     double radius = Math.min(mm(saw.throat().radius()), Math.min(width, length) * 0.999);
     features.add(new Opening(radius > 0 ? throat.rounded(radius) : throat));
-    Panel panel = new Panel(Outline.rectangle(0, 0, table.width(), table.depth()), thickness, features);
-    draft.body(PartKind.ENVELOPE, "saw/table", panel, Placement.at(new Vec(table.left(), table.front(), under)), 0);
+    Panel panel =
+        new Panel(Outline.rectangle(0, 0, table.width(), table.depth()), thickness, features);
+    draft.body(
+        PartKind.ENVELOPE,
+        "saw/table",
+        panel,
+        Placement.at(new Vec(table.left(), table.front(), under)),
+        0);
   }
 
   private void placeFeet(Draft draft, double rise) {
@@ -132,7 +145,8 @@ final class SawUnit implements Unit {
     int n = 1;
     for (double y : new double[] {outline.front(), outline.rear() - pad}) {
       for (double x : new double[] {outline.left(), outline.right() - pad}) {
-        draft.envelope("saw/foot-" + n, new Area(x, x + pad, y, y + pad).between(feet, feet + rise), 0);
+        draft.envelope(
+            "saw/foot-" + n, new Area(x, x + pad, y, y + pad).between(feet, feet + rise), 0);
         n++;
       }
     }
@@ -142,8 +156,18 @@ final class SawUnit implements Unit {
     Fence fence = saw.fence();
     double frontOut = fence.front().map(r -> mm(r.out())).orElse(0.0);
     double rearOut = fence.rear().map(r -> mm(r.out())).orElse(0.0);
-    fence.front().ifPresent(r -> draft.envelope("saw/rail-front", rail(r, table.front() - mm(r.out()), table.front()), 0));
-    fence.rear().ifPresent(r -> draft.envelope("saw/rail-rear", rail(r, table.rear(), table.rear() + mm(r.out())), 0));
+    fence
+        .front()
+        .ifPresent(
+            r ->
+                draft.envelope(
+                    "saw/rail-front", rail(r, table.front() - mm(r.out()), table.front()), 0));
+    fence
+        .rear()
+        .ifPresent(
+            r ->
+                draft.envelope(
+                    "saw/rail-rear", rail(r, table.rear(), table.rear() + mm(r.out())), 0));
     double face = Math.min(PARKED, mm(fence.right()));
     double width = mm(fence.width());
     draft.envelope(
@@ -163,10 +187,14 @@ final class SawUnit implements Unit {
 
   private Box rail(Rail rail, double front, double rear) {
     double z = top - mm(rail.below());
-    return new Area(-mm(rail.left()), mm(rail.right()), front, rear).between(z - mm(rail.height()), z);
+    return new Area(-mm(rail.left()), mm(rail.right()), front, rear)
+        .between(z - mm(rail.height()), z);
   }
 
-  /** What stands above the table: the blade's segment at its greatest height, and an arched guard over it. */
+  /**
+   * What stands above the table: the blade's segment at its greatest height, and an arched guard
+   * over it.
+   */
   private void placeBlade(Draft draft) {
     double radius = mm(saw.blade().diameter()) / 2;
     double height = mm(saw.blade().height());
@@ -178,7 +206,8 @@ final class SawUnit implements Unit {
         PartKind.ENVELOPE,
         "saw/blade",
         new Panel(segment, kerf),
-        Placement.of(new Vec(-kerf / 2, mm(saw.blade().arbor()), top), new Vec(0, 1, 0), new Vec(0, 0, 1)),
+        Placement.of(
+            new Vec(-kerf / 2, mm(saw.blade().arbor()), top), new Vec(0, 1, 0), new Vec(0, 0, 1)),
         0);
     double inner = radius + GUARD_GAP;
     double outer = inner + GUARD_THICKNESS;
@@ -198,11 +227,16 @@ final class SawUnit implements Unit {
         "saw/guard",
         new Panel(arch, GUARD_WIDTH),
         Placement.of(
-            new Vec(-GUARD_WIDTH / 2, mm(saw.blade().arbor()), top), new Vec(0, 1, 0), new Vec(0, 0, 1)),
+            new Vec(-GUARD_WIDTH / 2, mm(saw.blade().arbor()), top),
+            new Vec(0, 1, 0),
+            new Vec(0, 0, 1)),
         0);
   }
 
-  /** Half the chord of a circle whose crown is {@code crown} high, at height {@code at} (REF-TRD-08). */
+  /**
+   * Half the chord of a circle whose crown is {@code crown} high, at height {@code at}
+   * (REF-TRD-08).
+   */
   static double halfChord(double radius, double crown, double at) {
     double fromCentre = radius - crown + at;
     return Math.sqrt(radius * radius - fromCentre * fromCentre);
@@ -214,15 +248,26 @@ final class SawUnit implements Unit {
     double along = mm(port.x());
     Placement placement =
         switch (port.side()) {
-          case REAR -> Placement.of(new Vec(along, body.rear(), z), new Vec(0, 0, 1), new Vec(1, 0, 0));
-          case FRONT -> Placement.of(new Vec(along, body.front(), z), new Vec(1, 0, 0), new Vec(0, 0, 1));
-          case LEFT -> Placement.of(new Vec(body.left(), along, z), new Vec(0, 0, 1), new Vec(0, 1, 0));
-          case RIGHT -> Placement.of(new Vec(body.right(), along, z), new Vec(0, 1, 0), new Vec(0, 0, 1));
+          case REAR ->
+              Placement.of(new Vec(along, body.rear(), z), new Vec(0, 0, 1), new Vec(1, 0, 0));
+          case FRONT ->
+              Placement.of(new Vec(along, body.front(), z), new Vec(1, 0, 0), new Vec(0, 0, 1));
+          case LEFT ->
+              Placement.of(new Vec(body.left(), along, z), new Vec(0, 0, 1), new Vec(0, 1, 0));
+          case RIGHT ->
+              Placement.of(new Vec(body.right(), along, z), new Vec(0, 1, 0), new Vec(0, 0, 1));
           case BELOW ->
               Placement.of(
-                  new Vec(along, mm(port.below()), feet + mm(saw.feet().rise())), new Vec(0, 1, 0), new Vec(1, 0, 0));
+                  new Vec(along, mm(port.below()), feet + mm(saw.feet().rise())),
+                  new Vec(0, 1, 0),
+                  new Vec(1, 0, 0));
         };
-    draft.body(PartKind.ENVELOPE, "saw/dust-port", Solids.cylinder(mm(port.diameter()), out), placement, 0);
+    draft.body(
+        PartKind.ENVELOPE,
+        "saw/dust-port",
+        Solids.cylinder(mm(port.diameter()), out),
+        placement,
+        0);
   }
 
   private void placeWheel(Draft draft, HandWheel wheel) {
@@ -230,14 +275,19 @@ final class SawUnit implements Unit {
     double at = mm(wheel.at());
     Placement placement =
         switch (wheel.side()) {
-          case LEFT -> Placement.of(new Vec(body.left(), at, z), new Vec(0, 0, 1), new Vec(0, 1, 0));
-          case RIGHT -> Placement.of(new Vec(body.right(), at, z), new Vec(0, 1, 0), new Vec(0, 0, 1));
+          case LEFT ->
+              Placement.of(new Vec(body.left(), at, z), new Vec(0, 0, 1), new Vec(0, 1, 0));
+          case RIGHT ->
+              Placement.of(new Vec(body.right(), at, z), new Vec(0, 1, 0), new Vec(0, 0, 1));
           default -> Placement.of(new Vec(at, body.front(), z), new Vec(1, 0, 0), new Vec(0, 0, 1));
         };
     draft.body(
-        PartKind.ENVELOPE, "saw/hand-wheel", Solids.cylinder(mm(wheel.diameter()), mm(wheel.out())), placement, 0);
+        PartKind.ENVELOPE,
+        "saw/hand-wheel",
+        Solids.cylinder(mm(wheel.diameter()), mm(wheel.out())),
+        placement,
+        0);
   }
-
 
   private static double mm(Measured measured) {
     return measured.nominal();

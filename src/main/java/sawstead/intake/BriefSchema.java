@@ -1,0 +1,83 @@
+package sawstead.intake;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * The JSON Schema (draft 2020-12) of a brief: every key with its meaning, examples, unit, range and
+ * default. Besides the standard keywords it uses these annotations of our own:
+ *
+ * <ul>
+ *   <li>{@code x-unit}: {@code mm}, {@code kg}, {@code deg} or {@code kg/m3}, the unit of the other
+ *       annotations of the key; the brief itself may use any unit of that kind;
+ *   <li>{@code x-min}, {@code x-max}: the range that is accepted;
+ *   <li>{@code x-band} or {@code x-band-percent}: how far a value given without a band may be off;
+ *   <li>{@code x-default-band}: how far the default may be off; {@code x-unknown-band}: the same
+ *       for {@code unknown} (four times the default's band if not given);
+ *   <li>{@code x-default-from}: what the default follows from, where it is no fixed value;
+ *   <li>{@code x-instead}: the end of the remedy when a value is out of range.
+ * </ul>
+ */
+public final class BriefSchema {
+
+  private static final String TEXT = load();
+  private static final JsonNode ROOT = parse(TEXT);
+
+  private BriefSchema() {}
+
+  /** The schema as text, as {@code sawstead schema} prints it. */
+  public static String text() {
+    return TEXT;
+  }
+
+  /** The schema of the whole brief. */
+  static JsonNode root() {
+    return ROOT;
+  }
+
+  /** The schema of a key, its reference followed; a missing node if there is no such key. */
+  static JsonNode key(JsonNode section, String key) {
+    return resolved(section.path("properties").path(key));
+  }
+
+  /** The schema of the items of a list. */
+  static JsonNode items(JsonNode list) {
+    return resolved(list.path("items"));
+  }
+
+  /** A schema node with what it refers to; its own keywords win over those of the reference. */
+  static JsonNode resolved(JsonNode node) {
+    JsonNode reference = node.path("$ref");
+    if (!reference.isTextual()) {
+      return node;
+    }
+    JsonNode target = resolved(ROOT.at(reference.asText().substring(1)));
+    ObjectNode merged = target.deepCopy();
+    merged.setAll((ObjectNode) node.deepCopy());
+    merged.remove("$ref");
+    return merged;
+  }
+
+  private static String load() {
+    try (InputStream stream =
+        BriefSchema.class.getResourceAsStream("/sawstead/brief.schema.json")) {
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException broken) {
+      throw new UncheckedIOException("the schema is missing from the program", broken);
+    }
+  }
+
+  private static JsonNode parse(String text) {
+    try {
+      return new ObjectMapper().readTree(text);
+    } catch (JsonProcessingException broken) {
+      throw new UncheckedIOException("the schema of the program is damaged", broken);
+    }
+  }
+}
