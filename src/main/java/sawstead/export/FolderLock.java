@@ -57,10 +57,11 @@ final class FolderLock implements AutoCloseable {
   }
 
   private static FolderLock tryOnce(Path file, Path target) throws IOException {
+    // Outside the block below: where no file can be made, trying again would never end.
+    create(file);
     FileChannel channel = null;
     boolean held = false;
     try {
-      create(file);
       Object before = identity(file);
       channel = FileChannel.open(file, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
       if (channel.tryLock() == null) {

@@ -3,6 +3,7 @@ package sawstead.export;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -139,6 +140,16 @@ class OutputFolderTest {
     Files.createSymbolicLink(target.resolve("stl"), precious);
     OutputFolder.at(target).write(files("report.json", "new"));
     assertEquals("years of work", Files.readString(precious.resolve("thesis.txt")));
+  }
+
+  /** The one place on a Linux machine where not even root may make a folder. */
+  @Test
+  void write_whereTheSystemRefuses_saysSo() {
+    Path kernels = Path.of("/proc");
+    assumeTrue(Files.isDirectory(kernels), "a system with /proc");
+    ExportException refusal = refused(kernels.resolve("demo"));
+    assertTrue(refusal.what().startsWith("could not write") || refusal.what().contains("allowed"));
+    assertEquals("/proc/demo", refusal.where());
   }
 
   @Test
