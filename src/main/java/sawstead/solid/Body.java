@@ -1,5 +1,6 @@
 package sawstead.solid;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -60,7 +61,7 @@ public final class Body {
 
   /** The least station box around the mesh, mm. */
   public Box box() {
-    return boxAround(partition());
+    return boxAround(Arrays.asList(partition()));
   }
 
   /** True if the point lies in the solid or within {@link Cover#SLACK} of it. */
@@ -84,7 +85,7 @@ public final class Body {
 
   /** A station box that holds the body with its round holes filled; quicker to have than a box. */
   Box reach() {
-    return boxAround(filled());
+    return boxAround(Arrays.asList(filled()));
   }
 
   /** True if some round hole of it is filled in {@link #filled()}. */
@@ -120,8 +121,8 @@ public final class Body {
     return pieces.stream().map(p -> p.placed(placement)).toArray(Piece[]::new);
   }
 
-  private static Box boxAround(Piece[] pieces) {
-    double[] b = pieces[0].box.clone();
+  static Box boxAround(List<Piece> pieces) {
+    double[] b = pieces.get(0).box.clone();
     for (Piece piece : pieces) {
       for (int k = 0; k < 3; k++) {
         b[k] = Math.min(b[k], piece.box[k]);

@@ -1,6 +1,7 @@
 package sawstead.solid;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -39,24 +40,44 @@ public final class Piece {
   /** Right prism over a convex counter-clockwise ring u0, v0, ... between two heights, mm. */
   static Piece prism(double[] uv, double low, double high) {
     int n = uv.length / 2;
-    double[] points = new double[6 * n];
-    double[] planes = new double[4 * (n + 2)];
-    int[] starts = new int[n + 3];
-    int[] loops = new int[6 * n];
-    for (int i = 0; i < n; i++) {
-      points[3 * i] = points[3 * (n + i)] = uv[2 * i];
-      points[3 * i + 1] = points[3 * (n + i) + 1] = uv[2 * i + 1];
-      points[3 * i + 2] = low;
-      points[3 * (n + i) + 2] = high;
-    }
+    double[] corners = new double[5 * n];
     for (int i = 0; i < n; i++) {
       int j = (i + 1) % n;
       double du = uv[2 * j] - uv[2 * i];
       double dv = uv[2 * j + 1] - uv[2 * i + 1];
       double length = Math.hypot(du, dv);
-      planes[4 * i] = dv / length;
-      planes[4 * i + 1] = -du / length;
-      planes[4 * i + 3] = (dv * uv[2 * i] - du * uv[2 * i + 1]) / length;
+      corners[5 * i] = uv[2 * i];
+      corners[5 * i + 1] = uv[2 * i + 1];
+      corners[5 * i + 2] = dv / length;
+      corners[5 * i + 3] = -du / length;
+      corners[5 * i + 4] = (dv * uv[2 * i] - du * uv[2 * i + 1]) / length;
+    }
+    return prismOf(corners, low, high);
+  }
+
+  /**
+   * Right prism between two heights over a convex counter-clockwise ring.
+   *
+   * @param corners u, v of each corner and nu, nv, c of the edge that leaves it, where the ring
+   *     lies in nu u + nv v <= c
+   */
+  static Piece prismOf(double[] corners, double low, double high) {
+    int n = corners.length / 5;
+    double[] points = new double[6 * n];
+    double[] planes = new double[4 * (n + 2)];
+    int[] starts = new int[n + 3];
+    int[] loops = new int[6 * n];
+    List<double[]> edges = new ArrayList<>(List.of(new double[] {0, 0, 1}));
+    for (int i = 0; i < n; i++) {
+      points[3 * i] = points[3 * (n + i)] = corners[5 * i];
+      points[3 * i + 1] = points[3 * (n + i) + 1] = corners[5 * i + 1];
+      points[3 * i + 2] = low;
+      points[3 * (n + i) + 2] = high;
+      planes[4 * i] = corners[5 * i + 2];
+      planes[4 * i + 1] = corners[5 * i + 3];
+      planes[4 * i + 3] = corners[5 * i + 4];
+      addDirection(edges, -corners[5 * i + 3], corners[5 * i + 2], 0);
+      int j = (i + 1) % n;
       starts[i] = 4 * i;
       loops[4 * i] = i;
       loops[4 * i + 1] = j;
@@ -72,7 +93,7 @@ public final class Piece {
     starts[n] = 4 * n;
     starts[n + 1] = 5 * n;
     starts[n + 2] = 6 * n;
-    return new Piece(points, planes, starts, loops, null);
+    return new Piece(points, planes, starts, loops, flat(edges));
   }
 
   /** This piece after a rigid motion; loops are shared. */
@@ -174,24 +195,25 @@ public final class Piece {
         int to = loops[starts[f] + (k + 1) % n];
         // Each edge is met twice, once each way: the upward one stands for both.
         if (from < to) {
-          addDirection(found, points, from, to);
+          addEdge(found, points, from, to);
         }
       }
     }
-    return found.stream().flatMapToDouble(java.util.Arrays::stream).toArray();
+    return flat(found);
   }
 
-  private static void addDirection(List<double[]> found, double[] p, int from, int to) {
+  private static void addEdge(List<double[]> found, double[] p, int from, int to) {
     double x = p[3 * to] - p[3 * from];
     double y = p[3 * to + 1] - p[3 * from + 1];
     double z = p[3 * to + 2] - p[3 * from + 2];
     double length = Math.sqrt(x * x + y * y + z * z);
-    if (length == 0) {
-      return;
+    // The direction of an edge as short as a step of the grid is rounding, nothing else.
+    if (length > Slabs.GRID) {
+      addDirection(found, x / length, y / length, z / length);
     }
-    x /= length;
-    y /= length;
-    z /= length;
+  }
+
+  private static void addDirection(List<double[]> found, double x, double y, double z) {
     for (double[] d : found) {
       double cx = d[1] * z - d[2] * y;
       double cy = d[2] * x - d[0] * z;
@@ -201,5 +223,9 @@ public final class Piece {
       }
     }
     found.add(new double[] {x, y, z});
+  }
+
+  private static double[] flat(List<double[]> directions) {
+    return directions.stream().flatMapToDouble(Arrays::stream).toArray();
   }
 }
