@@ -1,5 +1,7 @@
 package sawstead.layout.packing;
 
+import java.util.Optional;
+
 /**
  * Looks for a packing with the fewest counted sheets, then the lowest price, then the largest
  * single piece left over.
@@ -33,20 +35,24 @@ public final class PackingSearch {
    * Searches within the budget.
    *
    * @param bound a proven lower bound on counted sheets, see {@link LowerBound}
-   * @throws IllegalArgumentException when the limited supply of sheets was not enough for any load
-   *     found
+   * @return the best packing found; empty when the limited supply of sheets sufficed for none that
+   *     was tried
    */
-  public static Packing search(PackingProblem problem, Budget budget, int bound, Watch watch) {
+  public static Optional<Packing> search(
+      PackingProblem problem, Budget budget, int bound, Watch watch) {
     PackingSearch search = new PackingSearch(problem, budget, bound, watch);
     try (Crew crew = new Crew(budget)) {
-      return search.run(crew);
+      return Optional.ofNullable(search.run(crew));
     }
   }
 
   private Packing run(Crew crew) {
     Load best = new Worker(problem, budget.seed(), 0).begin();
-    if (best == null) {
-      throw new IllegalArgumentException("the sheets in stock are not enough for all pieces");
+    if (!best.complete()) {
+      best = reach(crew, best, Goal.NONE, SHEETS_UNTIL);
+      if (best == null) {
+        return null;
+      }
     }
     Load fewer = best;
     while (fewer != null && !stopped) {

@@ -50,21 +50,22 @@ final class Worker {
     this.next = Load.empty(problem);
   }
 
-  /** The best of a few refills from nothing, or null when the supply sufficed for none. */
+  /** The best of a few refills from nothing; incomplete when the supply sufficed for none. */
   Load begin() {
     Load best = null;
     Arrays.fill(touched, true);
     for (int i = 0; i < BEGINNINGS; i++) {
       Load load = Load.empty(problem);
       refill.refill(load, Goal.NONE);
-      if (load.complete() && (best == null || better(load, best))) {
-        best = load;
-      }
+      best = best == null || better(load, best) ? load : best;
     }
     return best;
   }
 
   private static boolean better(Load a, Load b) {
+    if (a.outArea != b.outArea) {
+      return a.outArea < b.outArea;
+    }
     return a.counted != b.counted ? a.counted < b.counted : a.price < b.price;
   }
 
