@@ -98,6 +98,19 @@ final class Load {
     return least;
   }
 
+  /** The least filled of the sheets that count, or of those that have a price. */
+  int leastFilledThatCosts(boolean count) {
+    int least = -1;
+    for (int i = 0; i < this.count; i++) {
+      SheetKind kind = problem.sheets().get(sheets[i].kind);
+      boolean costs = count ? kind.counted() : kind.price() > 0;
+      if (costs && (least < 0 || filled(i) < filled(least))) {
+        least = i;
+      }
+    }
+    return least;
+  }
+
   private long filled(int at) {
     return (long) sheets[at].root.length * sheets[at].root.width - sheets[at].free;
   }

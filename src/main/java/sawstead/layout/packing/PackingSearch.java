@@ -65,7 +65,10 @@ public final class PackingSearch {
     Load cheaper = priced() ? best : null;
     while (cheaper != null && !stopped) {
       best = cheaper;
-      cheaper = reach(crew, best, new Goal(best.counted, best.price - 1), PRICE_UNTIL);
+      cheaper =
+          best.price == 0
+              ? null
+              : reach(crew, best, new Goal(best.counted, best.price - 1), PRICE_UNTIL);
     }
     long rest = (long) Math.min(budget.work() - crew.used(), LEFTOVER_SHARE * budget.work());
     best = new LeftoverSearch(problem, crew, this::goOn, best).widen(crew.used() + rest);

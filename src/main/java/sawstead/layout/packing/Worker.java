@@ -74,7 +74,7 @@ final class Worker {
     goal = aim;
     now = from.deepCopy();
     while (!goal.admits(now)) {
-      now.close(now.leastFilled());
+      now.close(now.leastFilledThatCosts(now.counted > goal.counted()));
     }
   }
 
