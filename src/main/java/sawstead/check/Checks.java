@@ -21,7 +21,6 @@ final class Checks {
           new ReachCheck(),
           new BoltCheck(),
           new SwitchCheck(),
-          new BladeCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());
