@@ -20,10 +20,11 @@ import sawstead.station.Step;
 /**
  * When each fastener is driven, and whether a straight bit reaches its head then.
  *
- * <p>A fastener is driven in the step that brings the last of its parts. What a step does not name is
- * there from the first step of its unit on. Everything is taken to be in its final place, which errs
- * to the safe side for boxes that are built on the bench. The bit is {@link #BIT} long and as thick
- * as the head, at least {@link #THIN}; the drill behind it is not looked at.
+ * <p>A fastener is driven in the step that brings the last of its parts. When all of them
+ * come in that step, it is driven on the bench, and only they can be in the way; else what earlier
+ * steps brought can be too, each part in its final place. What comes in the same step can wait until it
+ * is driven, and what no step names comes whenever it may. The bit is {@link #BIT} long and
+ * as thick as the head, at least {@link #THIN}; the drill behind it is not looked at.
  */
 final class Drivings {
   /** Length of a bit in its holder, mm (common practice, no source). */
@@ -78,7 +79,7 @@ final class Drivings {
           fastener.kind() == FastenerKind.POCKET_SCREW
               && !fastener.joins().isEmpty()
               && fastener.joins().get(0).equals(part.id());
-      if (ownPocket || step(part.id()) > step || !part.body().box().overlaps(box, 0)) {
+      if (ownPocket || !isThere(part.id(), fastener, step) || !part.body().box().overlaps(box, 0)) {
         continue;
       }
       if (Overlap.between(bit, part.body()).filter(o -> o.depth() > contact).isPresent()) {
@@ -86,6 +87,15 @@ final class Drivings {
       }
     }
     return true;
+  }
+
+  private boolean isThere(String id, Fastener fastener, int step) {
+    if (fastener.joins().contains(id)) {
+      return true;
+    }
+    boolean onTheBench = fastener.joins().stream().allMatch(j -> step(j) == step);
+    int own = step(id);
+    return !onTheBench && own > 0 && own < step;
   }
 
   private static Body bit(Fastener fastener) {

@@ -1,6 +1,9 @@
 package sawstead.check;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sawstead.solid.Body;
 import sawstead.solid.Vec;
@@ -23,6 +26,11 @@ final class ProudCheck implements Check {
   /** Rounding of heights that add up to the same, mm. */
   private static final double SAME = 1e-6;
 
+  /** Figures that are a drop below the table, and what a person calls the unit that has it. */
+  private static final Map<String, String> UNITS =
+      Map.of(
+          "outfeedDrop", "outfeed", "leftWingDrop", "left wing", "rightWingDrop", "right wing");
+
   @Override
   public Outcome judge(Scene scene) {
     Optional<Site> site = scene.station().site();
@@ -37,11 +45,7 @@ final class ProudCheck implements Check {
         notes.add(proud(scene, part, above));
       }
     }
-    for (Figure figure : scene.station().figures().values()) {
-      if (figure.name().endsWith("Drop")) {
-        judgeBand(scene, figure, notes);
-      }
-    }
+    judgeBands(scene, notes);
     return notes.outcome();
   }
 
@@ -63,32 +67,45 @@ final class ProudCheck implements Check {
         "write a larger drop, or lower it by at least " + scene.words().length(above));
   }
 
-  private static void judgeBand(Scene scene, Figure figure, Outcome.Notes notes) {
-    Words words = scene.words();
-    String unit = figure.name().equals("outfeedDrop") ? "outfeed" : figure.name();
-    notes.add(
-        Margin.length(
-            figure.name(),
-            unit + " below the saw's table, at the worst",
-            List.of(unit),
-            figure.low(),
-            0));
-    if (figure.nominal() >= 0 && figure.low() < 0) {
+  private static void judgeBands(Scene scene, Outcome.Notes notes) {
+    List<Figure> low = new ArrayList<>();
+    for (Figure figure : scene.station().figures().values()) {
+      if (!UNITS.containsKey(figure.name())) {
+        continue;
+      }
+      String unit = UNITS.get(figure.name());
       notes.add(
-          Finding.general(
-              Severity.MIND,
-              "proud-in-band",
+          Margin.length(
+              figure.name(),
+              "the " + unit + " below the saw's table, at the worst",
               List.of(unit),
-              "the "
-                  + unit
-                  + " lies "
-                  + words.length(figure.nominal())
-                  + " below the table as measured, but may stand "
-                  + words.length(-figure.low())
-                  + " proud when every measurement is off the wrong way",
-              "measure "
-                  + Words.some(figure.rests().stream().limit(3).toList())
-                  + " better, write a larger drop, or build it low and shim it up"));
+              figure.low(),
+              0));
+      if (figure.nominal() >= 0 && figure.low() < 0) {
+        low.add(figure);
+      }
     }
+    if (!low.isEmpty()) {
+      notes.add(inBand(scene, low));
+    }
+  }
+
+  private static Finding inBand(Scene scene, List<Figure> low) {
+    Figure worst = low.stream().min(Comparator.comparingDouble(Figure::low)).orElseThrow();
+    List<String> units = low.stream().map(f -> UNITS.get(f.name())).toList();
+    return Finding.general(
+        Severity.MIND,
+        "proud-in-band",
+        units,
+        "the "
+            + String.join(" and the ", units)
+            + " would lie "
+            + scene.words().length(worst.nominal())
+            + " below the table, but may stand "
+            + scene.words().length(-worst.low())
+            + " proud when every measurement is off the wrong way",
+        "measure "
+            + Words.some(worst.rests().stream().limit(3).toList())
+            + " better, write a larger drop, or build it low and shim it up");
   }
 }

@@ -2,6 +2,8 @@ package sawstead.check;
 
 import java.util.List;
 import java.util.Optional;
+import sawstead.brief.CasterSet;
+import sawstead.brief.MobileFrame;
 import sawstead.solid.Vec;
 import sawstead.station.Site;
 
@@ -13,8 +15,9 @@ import sawstead.station.Site;
  *   <li>{@code tips-when-pushed} (stop below {@link #LEAST_PUSH}, mind below {@link #USUAL_PUSH}):
  *       the force at table height that begins to tip it (REF-STB-01) is one that feeding a board may
  *       have (REF-STB-09, common practice, no source);
- *   <li>{@code wheel-overload} (stop): a wheel would carry more than its rating when only three touch
- *       the floor (REF-STB-04, not the dealers' third of REF-STB-03).
+ *   <li>{@code wheel-overload} (stop): a caster would carry more than its rating when only three touch
+ *       the floor (REF-STB-04, not the dealers' third of REF-STB-03), or a bought frame, which is
+ *       rated as a whole, more than its own.
  * </ul>
  *
  * Conservative: swivelled casters count at their nearest; heuristic in that lids are shut, the vac
@@ -83,34 +86,38 @@ final class StabilityCheck implements Check {
   }
 
   private static void judgeWheels(Scene scene, Balance balance, Outcome.Notes notes) {
-    double rating =
-        scene.station().supports().stream().mapToDouble(s -> s.rating()).min().orElseThrow();
-    if (Double.isInfinite(rating)) {
-      return;
+    if (scene.brief().casters() instanceof CasterSet set) {
+      judgeLoad(
+          scene,
+          set.rating().nominal(),
+          balance.greatestLoad(),
+          "rating of a caster, two of them carrying most",
+          "on a floor that is not flat one caster carries up to ",
+          notes);
+    } else if (scene.brief().casters() instanceof MobileFrame frame) {
+      judgeLoad(
+          scene,
+          frame.rating().nominal(),
+          balance.mass(),
+          "rating of the bought frame",
+          "the bought frame carries ",
+          notes);
     }
-    double load = balance.greatestLoad();
+  }
+
+  private static void judgeLoad(
+      Scene scene, double rating, double load, String what, String says, Outcome.Notes notes) {
     Words words = scene.words();
-    notes.add(
-        new Margin(
-            "wheel-load",
-            "rating of a wheel, two of them carrying all",
-            List.of("casters"),
-            Dimension.MASS,
-            rating,
-            load));
+    List<String> about = List.of("casters");
+    notes.add(new Margin("wheel-load", what, about, Dimension.MASS, rating, load));
     if (load > rating) {
       notes.add(
           Finding.general(
               Severity.STOP,
               "wheel-overload",
-              List.of("casters"),
-              "on a floor that is not flat one wheel carries up to "
-                  + words.mass(load)
-                  + " of "
-                  + words.mass(balance.mass())
-                  + ", more than its rating of "
-                  + words.mass(rating),
-              "choose casters rated for at least " + words.mass(Math.ceil(load))));
+              about,
+              says + words.mass(load) + ", more than its rating of " + words.mass(rating),
+              "choose one rated for at least " + words.mass(Math.ceil(load))));
     }
   }
 }

@@ -48,9 +48,15 @@ public record Words(Unit unit) {
     return String.format(Locale.ROOT, "%.0f N", newtons);
   }
 
-  /** A place in the station's frame. */
+  /** A place in the station's frame, as near as one finds it with a tape: 1 mm or 1/8 in. */
   public String place(Vec at) {
-    return "x " + length(at.x()) + ", y " + length(at.y()) + ", z " + length(at.z());
+    return "x " + coarse(at.x()) + ", y " + coarse(at.y()) + ", z " + coarse(at.z());
+  }
+
+  private String coarse(double millimetres) {
+    return unit == Unit.MM
+        ? LengthFormat.millimetres().withUnit(Math.rint(millimetres))
+        : LengthFormat.inches(8).withUnit(millimetres);
   }
 
   /** Up to three of a list of names, then how many more. */
