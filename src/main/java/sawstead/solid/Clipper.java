@@ -44,6 +44,8 @@ final class Clipper {
     void close(int end, double[] from, int plane) {
       if (count + 2 > starts.length) {
         starts = Arrays.copyOf(starts, 2 * starts.length);
+      }
+      if (4 * count + 4 > planes.length) {
         planes = Arrays.copyOf(planes, 2 * planes.length);
       }
       System.arraycopy(from, plane, planes, 4 * count, 4);
