@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /**
  * The JSON Schema (draft 2020-12) of a brief: every key with its meaning, examples, unit, range and
@@ -62,6 +63,14 @@ public final class BriefSchema {
     merged.setAll((ObjectNode) node.deepCopy());
     merged.remove("$ref");
     return merged;
+  }
+
+  /** The first sentence of a key's description, for use within another sentence. */
+  static String meaning(JsonNode node) {
+    String text = node.path("description").asText("see `sawstead schema`");
+    int end = text.indexOf(". ");
+    String first = (end < 0 ? text : text.substring(0, end)).replaceAll("\\.$", "");
+    return first.substring(0, 1).toLowerCase(Locale.ROOT) + first.substring(1);
   }
 
   private static String load() {

@@ -120,6 +120,9 @@ final class MeasureReader {
   }
 
   private void noteNothingStandsIn() {
+    if (reading.problems().hasAbove(path)) {
+      return;
+    }
     String title = schema.path("title").asText(path);
     if (isUnknown()) {
       reading
@@ -128,7 +131,7 @@ final class MeasureReader {
               line,
               path,
               title + " is unknown, and nothing can stand in for it",
-              "measure it: " + schema.path("description").asText());
+              "measure it: " + BriefSchema.meaning(schema));
     } else {
       reading.problems().add(line, path, title + " is missing", "add it, for example " + example());
     }

@@ -23,9 +23,15 @@ final class Problems {
     }
   }
 
-  /** A problem beside others that the same place may already have, such as several unknown keys. */
-  boolean has(String path) {
-    return paths.contains(path);
+  /** Whether there is a problem at a section around this path. */
+  boolean hasAbove(String path) {
+    for (int i = path.length() - 1; i > 0; i--) {
+      boolean joint = path.charAt(i) == '.' || path.charAt(i) == '[';
+      if (joint && paths.contains(path.substring(0, i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether there is a problem at this path or below it. */

@@ -1,6 +1,7 @@
 package sawstead.intake;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Parsed;
 import sawstead.measure.Unit;
 
@@ -35,6 +36,7 @@ final class RangeCheck {
     double high = schema.path("x-max").asDouble(Double.POSITIVE_INFINITY);
     if (value.nominal() > high + SLACK) {
       note(
+          value,
           is(value)
               + ", more than the "
               + kind.inWords(inward(high, false), reading.units())
@@ -47,11 +49,14 @@ final class RangeCheck {
           value.nominal() <= 0 && low > 0
               ? ", and must be more than nothing"
               : ", less than makes sense";
-      note(is(value) + fault, "write at least " + kind.inWords(inward(low, true), reading.units()));
+      note(
+          value,
+          is(value) + fault,
+          "write at least " + kind.inWords(inward(low, true), reading.units()));
       return false;
     }
     if (low >= 0 && value.nominal() - value.minus() < -SLACK) {
-      note(is(value) + ", but its band reaches below nothing", "write a narrower band");
+      note(value, is(value) + ", but its band reaches below nothing", "write a narrower band");
       return false;
     }
     return true;
@@ -71,8 +76,28 @@ final class RangeCheck {
     return (up ? Math.ceil(marks - SLACK) : Math.floor(marks + SLACK)) * MARK;
   }
 
-  private void note(String what, String remedy) {
+  private void note(Parsed value, String what, String remedy) {
     String instead = schema.path("x-instead").asText();
-    reading.problems().add(line, path, what, instead.isEmpty() ? remedy : remedy + ", " + instead);
+    String all = instead.isEmpty() ? remedy : remedy + ", " + instead;
+    reading.problems().add(line, path, what, all + otherUnit(value));
+  }
+
+  /** A plain number that would be in range in the other unit was probably meant so. */
+  private String otherUnit(Parsed value) {
+    if (kind != MeasureKind.LENGTH || value.written() != null) {
+      return "";
+    }
+    Unit other = reading.units() == Unit.MM ? Unit.INCH : Unit.MM;
+    double number = value.nominal() / reading.units().millimetres();
+    double meant = number * other.millimetres();
+    boolean inRange =
+        meant >= schema.path("x-min").asDouble() && meant <= schema.path("x-max").asDouble();
+    if (!inRange || number == 0) {
+      return "";
+    }
+    String plain = LengthFormat.millimetres().text(number);
+    return other == Unit.MM
+        ? "; if it is " + plain + " millimetres, write " + plain + " mm"
+        : "; if it is " + plain + " inches, write " + plain + " in";
   }
 }

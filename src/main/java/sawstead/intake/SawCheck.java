@@ -1,5 +1,6 @@
 package sawstead.intake;
 
+import java.util.stream.Stream;
 import sawstead.brief.Footing;
 import sawstead.brief.MiterSlot;
 import sawstead.brief.Saw;
@@ -16,12 +17,14 @@ final class SawCheck {
   }
 
   void check() {
-    bladeWithinTable();
     outline("feet", saw.feet().outline());
     outline("body", saw.body());
     saw.opening().ifPresent(opening -> outline("opening", opening));
-    slots();
-    behind();
+    if (Stream.of("table", "blade").noneMatch(section::isBad)) {
+      bladeWithinTable();
+      slots();
+    }
+    section.sections("behind").forEach(this::behind);
   }
 
   private void bladeWithinTable() {
@@ -61,6 +64,9 @@ final class SawCheck {
   }
 
   private void outline(String key, Footing outline) {
+    if (Stream.of(key, "feet", "blade", "table").anyMatch(section::isBad)) {
+      return;
+    }
     Section at = section.section(key);
     if (outline.left().nominal() + outline.right().nominal() <= 0) {
       note(
@@ -82,6 +88,9 @@ final class SawCheck {
     double left = -saw.blade().leftEdge().nominal();
     double right = saw.table().width().nominal() + left;
     for (Section slot : section.sections("slots")) {
+      if (Stream.of("at", "width", "footWidth").anyMatch(slot::isBad)) {
+        continue;
+      }
       double at = slot.measure("at").nominal();
       double half = slot.measure("width").nominal() / 2;
       foot(slot, 2 * half);
@@ -123,23 +132,24 @@ final class SawCheck {
     }
   }
 
-  private void behind() {
-    for (Section thing : section.sections("behind")) {
-      String id = thing.text("id").orElse("thing");
-      if (thing.measure("right").nominal() <= thing.measure("left").nominal()) {
-        note(
-            thing,
-            "right",
-            "the right end of `" + id + "` is not to the right of its left end",
-            "write both from the blade plane, negative to the left");
-      }
-      if (thing.measure("bottom").nominal() <= thing.measure("top").nominal()) {
-        note(
-            thing,
-            "bottom",
-            "the lowest point of `" + id + "` is not below its top",
-            "write both as depths below the table's top");
-      }
+  private void behind(Section thing) {
+    if (Stream.of("left", "right", "top", "bottom").anyMatch(thing::isBad)) {
+      return;
+    }
+    String id = thing.text("id").orElse("thing");
+    if (thing.measure("right").nominal() <= thing.measure("left").nominal()) {
+      note(
+          thing,
+          "right",
+          "the right end of `" + id + "` is not to the right of its left end",
+          "write both from the blade plane, negative to the left");
+    }
+    if (thing.measure("bottom").nominal() <= thing.measure("top").nominal()) {
+      note(
+          thing,
+          "bottom",
+          "the lowest point of `" + id + "` is not below its top",
+          "write both as depths below the table's top");
     }
   }
 

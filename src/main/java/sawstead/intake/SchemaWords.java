@@ -12,6 +12,9 @@ final class SchemaWords {
   /** What is wrong and what to do. */
   record Words(String what, String remedy) {}
 
+  /** So many keys of a section are named as examples. */
+  private static final int SOME = 4;
+
   private final Error error;
   private final String path;
   private final Item item;
@@ -72,9 +75,12 @@ final class SchemaWords {
 
   private Words missingKey() {
     JsonNode missing = BriefSchema.key(schema, error.getProperty());
-    return new Words(
-        path + " is missing",
-        "add `" + error.getProperty() + ": " + example(missing) + "`: " + description(missing));
+    String key = error.getProperty();
+    String remedy =
+        missing.has("enum")
+            ? "add `" + key + ": ..` with one of " + String.join(", ", texts(missing.path("enum")))
+            : "add `" + key + ": " + example(missing) + "`: " + BriefSchema.meaning(missing);
+    return new Words(path + " is missing", remedy);
   }
 
   private Words wrongKind() {
@@ -85,24 +91,40 @@ final class SchemaWords {
     boolean quote = item instanceof Item.Scalar && schema.path("type").asText().equals("string");
     return new Words(
         path + " is " + found + ", but should be " + kind(schema),
-        quote ? "put it in quotes" : "write for example " + example(schema));
+        quote ? "put it in quotes" : howToWrite());
   }
 
   private Words wrongWord() {
-    List<String> known = new ArrayList<>();
-    error.getSchemaNode().forEach(word -> known.add(word.asText()));
+    List<String> known = texts(error.getSchemaNode());
     String found = item instanceof Item.Scalar scalar ? scalar.text() : "";
     Optional<String> nearest = Nearest.to(found, known);
+    if (schema.path("type").isArray()) {
+      return new Words(
+          path + " is `" + found + "`, but should be " + kind(schema),
+          nearest.map(word -> "write " + word).orElse(howToWrite()));
+    }
     String remedy =
         found.equals("unknown")
             ? "write one of them, or leave the key out"
             : "write " + nearest.orElse(String.join(" or ", known));
-    if (schema.path("type").isArray()) {
-      return new Words(
-          path + " is `" + found + "`, but should be " + kind(schema),
-          nearest.map(word -> "write " + word).orElse("write " + example(schema)));
-    }
     return new Words(path + " is `" + found + "`, none of " + String.join(", ", known), remedy);
+  }
+
+  /** For a section or list that may be one word instead: the word, or the beginning of its keys. */
+  private String howToWrite() {
+    List<String> words = texts(schema.path("then").path("enum"));
+    List<String> keys = keys(schema);
+    if (words.isEmpty() || keys.isEmpty()) {
+      return "write for example " + example(schema);
+    }
+    String some = String.join(", ", keys.subList(0, Math.min(SOME, keys.size())));
+    return "write `" + String.join("` or `", words) + "`, or keys such as " + some;
+  }
+
+  private static List<String> texts(JsonNode array) {
+    List<String> texts = new ArrayList<>();
+    array.forEach(text -> texts.add(text.asText()));
+    return texts;
   }
 
   private Words wrongPattern() {
@@ -163,12 +185,6 @@ final class SchemaWords {
     return keys;
   }
 
-  private static String description(JsonNode node) {
-    String text = node.path("description").asText("see `sawstead schema`");
-    int sentence = text.indexOf(". ");
-    return (sentence < 0 ? text : text.substring(0, sentence)).replaceAll("\\.$", "");
-  }
-
   private static String example(JsonNode node) {
     JsonNode example = node.path("examples").path(0);
     if (example.isMissingNode()) {
@@ -186,12 +202,7 @@ final class SchemaWords {
     }
     JsonNode type = node.path("type");
     if (type.isArray()) {
-      List<String> words = new ArrayList<>();
-      node.path("then").path("enum").forEach(word -> words.add("`" + word.asText() + "`"));
-      String rest = words.isEmpty() ? "" : " or " + String.join(" or ", words);
-      return type.path(0).asText().equals("array")
-          ? "a list" + rest
-          : type.path(0).asText().equals("object") ? "a section with keys" + rest : "text";
+      return kindOrWord(type.path(0).asText(), texts(node.path("then").path("enum")));
     }
     return switch (type.asText()) {
       case "object" -> "a section with keys";
@@ -199,6 +210,15 @@ final class SchemaWords {
       case "boolean" -> "true or false";
       case "integer" -> "a whole number";
       case "number" -> "a number";
+      default -> "text";
+    };
+  }
+
+  private static String kindOrWord(String type, List<String> words) {
+    String rest = words.isEmpty() ? "" : " or `" + String.join("` or `", words) + "`";
+    return switch (type) {
+      case "object" -> "a section with keys" + rest;
+      case "array" -> "a list" + rest;
       default -> "text";
     };
   }

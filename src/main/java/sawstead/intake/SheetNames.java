@@ -16,7 +16,8 @@ record SheetNames(List<Sheet> sheets) {
    */
   Optional<String> named(Section section, String key) {
     Optional<String> name = section.text(key);
-    if (name.isPresent() && find(name.get()).isEmpty()) {
+    boolean stockIsBad = section.reading().problems().hasBelow("stock");
+    if (name.isPresent() && find(name.get()).isEmpty() && !stockIsBad) {
       List<String> known = sheets.stream().map(Sheet::name).toList();
       section.problem(
           key,

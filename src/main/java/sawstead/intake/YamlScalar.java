@@ -4,7 +4,9 @@ import java.util.regex.Pattern;
 
 /**
  * What a plain word of YAML stands for, by the core schema of YAML 1.2 without its octal and
- * hexadecimal numbers, which nobody measures in. So {@code yes} and {@code off} are words.
+ * hexadecimal numbers, which nobody measures in, and without infinities and NaN, which are no
+ * measurements: all of these stay words, as {@code yes} and {@code off} do, and are refused where a
+ * number is wanted.
  */
 final class YamlScalar {
 
@@ -15,18 +17,11 @@ final class YamlScalar {
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(\\.[0-9]+|[0-9]+(\\.[0-9]*)?)([eE][-+]?[0-9]{1,3})?");
 
-  private static final Pattern NO_NUMBER =
-      Pattern.compile("[-+]?\\.(inf|Inf|INF)|\\.(nan|NaN|NAN)");
-
   private YamlScalar() {}
 
-  static Item.Scalar resolve(int line, String text, boolean plain) throws YamlException {
+  static Item.Scalar resolve(int line, String text, boolean plain) {
     if (!plain) {
       return new Item.Scalar(line, text, Item.Kind.TEXT);
-    }
-    if (NO_NUMBER.matcher(text).matches()) {
-      throw new YamlException(
-          line, "`" + text + "` is not a finite number", "write a number, or unknown");
     }
     return new Item.Scalar(line, text, kind(text));
   }

@@ -94,7 +94,7 @@ final class AmountParser {
       return value.unit();
     }
     if (fileUnit == null) {
-      throw words.refuse("`" + original + "` has no unit, and none is given for plain numbers");
+      throw words.refuse("`" + original + "` has no unit, and a plain number could be any");
     }
     UnitWords.Word ofBand = firstUnit(minus, plus, fileUnit);
     if (ofBand.factor().compareTo(fileUnit.factor()) != 0) {

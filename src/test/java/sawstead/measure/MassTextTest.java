@@ -23,7 +23,7 @@ class MassTextTest {
     assertEquals(22, MassText.parse("22", Unit.MM).nominal());
     AmountFormatException refusal =
         assertThrows(AmountFormatException.class, () -> MassText.parse("22", Unit.INCH));
-    assertEquals("`22` has no unit, and none is given for plain numbers", refusal.what());
+    assertEquals("`22` has no unit, and a plain number could be any", refusal.what());
     assertEquals("write for example 22 kg or 52 lb", refusal.remedy());
   }
 
