@@ -106,14 +106,17 @@ public final class FastenerGeometry {
     return Distance.between(shank, other.body()).value();
   }
 
-  /** Cuts of the joined boards that the shank runs into; its own pocket is none. */
+  /**
+   * Cuts of the joined boards that the shank runs into. Its own pocket is none, nor is a dado or a
+   * rabbet where another joined part fills it all along the axis.
+   */
   public List<Crossing> crossings() {
     List<Crossing> found = new ArrayList<>();
     for (Board board : boards) {
       for (FeatureAir cut : FeatureAir.of(board)) {
         if (!isOwnPocket(board, cut)) {
           Body air = cut.air().body(board.id(), board.placement());
-          Optional<Overlap> overlap = Overlap.between(shank, air);
+          Optional<Overlap> overlap = Overlap.between(shank, air).filter(o -> !isFilled(air));
           overlap.ifPresent(
               o -> found.add(new Crossing(board.id(), cut.feature(), o.volume(), o.depth())));
         }
@@ -140,6 +143,26 @@ public final class FastenerGeometry {
     }
     Vec floor = bore.at().plus(bore.direction().scale(bore.depth()));
     return board.placement().apply(floor).distance(fastener.at()) < 1e-3;
+  }
+
+  /**
+   * True if the axis runs through the air, and there everywhere in the material of joined parts.
+   */
+  private boolean isFilled(Body air) {
+    List<Chord> open = chordsIn(air);
+    for (Chord chord : open) {
+      double length = chord.length();
+      for (Body part : material) {
+        for (Chord solid : chordsIn(part)) {
+          length -=
+              Math.max(0, Math.min(chord.to(), solid.to()) - Math.max(chord.from(), solid.from()));
+        }
+      }
+      if (length > Board.SAME) {
+        return false;
+      }
+    }
+    return !open.isEmpty();
   }
 
   private List<Rod> stretches(Board board) {

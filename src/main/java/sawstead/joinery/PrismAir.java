@@ -51,6 +51,7 @@ final class PrismAir implements Air {
     for (int i = 0; i < n; i += 2) {
       double u = uv[(i + 2) % n];
       double v = uv[(i + 3) % n];
+      least = Math.min(least, Math.min(toWall(from, i), toWall(to, i)));
       Vec bottom = new Vec(uv[i], uv[i + 1], low);
       Vec top = new Vec(uv[i], uv[i + 1], high);
       least = Math.min(least, Segments.distance(from, to, bottom, top));
@@ -74,6 +75,16 @@ final class PrismAir implements Air {
       return Double.POSITIVE_INFINITY;
     }
     return Math.max(0, Math.max(low - point.z(), point.z() - high));
+  }
+
+  /** Distance to the wall over an edge, where the point is between the heights; else infinite. */
+  private double toWall(Vec point, int i) {
+    if (point.z() < low || point.z() > high) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Vec p = new Vec(uv[i], uv[i + 1], point.z());
+    Vec q = new Vec(uv[(i + 2) % uv.length], uv[(i + 3) % uv.length], point.z());
+    return Segments.distance(point, p, q);
   }
 
   private boolean meets(Vec from, Vec to) {

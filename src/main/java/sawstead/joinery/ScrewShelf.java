@@ -44,7 +44,7 @@ public record ScrewShelf(List<Screw> screws) {
    * The best wood screw through one piece into another. Its tip stays {@link #TIP_COVER} short of
    * the far face. If any holds {@link #FULL_HOLD} diameters, the one that comes nearest to two
    * thirds of its length in the second piece (REF-TRD-07); if the second piece is too thin for
-   * that, the one that holds the most diameters.
+   * that, the longest. Of several, the number nearest to 8.
    *
    * @param through thickness of the first piece, mm
    * @param into wood of the second piece in line with the screw, mm
@@ -65,7 +65,7 @@ public record ScrewShelf(List<Screw> screws) {
         ? full
         : wood()
             .filter(fits)
-            .min(Comparator.comparingDouble((Screw s) -> -hold(s, through)).thenComparing(nearest));
+            .min(Comparator.comparingDouble((Screw s) -> -s.length()).thenComparing(nearest));
   }
 
   /**
