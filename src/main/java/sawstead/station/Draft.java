@@ -210,7 +210,10 @@ public final class Draft {
             remark(
                 words.contains("holds only") ? Remark.Weight.NOTE : Remark.Weight.MIND,
                 words.contains("holds only") ? "joint-thread" : "joint-short",
-                all.stream().flatMap(s -> java.util.stream.Stream.of(s.a(), s.b())).distinct().toList(),
+                all.stream()
+                    .flatMap(s -> java.util.stream.Stream.of(s.a(), s.b()))
+                    .distinct()
+                    .toList(),
                 words + (all.size() > 1 ? ", at %d joints".formatted(all.size()) : ""),
                 words.contains("holds only")
                     ? "drive such screws snug and no further; use bolts where much hangs on them"

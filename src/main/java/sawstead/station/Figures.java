@@ -9,11 +9,11 @@ import java.util.TreeMap;
 import sawstead.measure.Measured;
 
 /**
- * Computes figures with bands by rebuilding: the rule runs once as measured, then once for either end of the band of
- * every measurement that it read, which tells which way each one pushes; then with all of them pushed down, and with all
- * pushed up. For figures that rise or fall steadily in every measurement, as sums and least values do, that is the exact
- * worst case (REF-TOL-01); summing the single changes would count five heights of which only the lowest matters five
- * times.
+ * Computes figures with bands by rebuilding: the rule runs once as measured, then once for either
+ * end of the band of every measurement that it read, which tells which way each one pushes; then
+ * with all of them pushed down, and with all pushed up. For figures that rise or fall steadily in
+ * every measurement, as sums and least values do, that is the exact worst case (REF-TOL-01);
+ * summing the single changes would count five heights of which only the lowest matters five times.
  */
 public final class Figures {
   private Figures() {}
@@ -50,8 +50,8 @@ public final class Figures {
     return new Figure(
         rule.name(),
         nominal,
-        nominal + down,
-        nominal + up,
+        total(rule.terms(site, Gauge.with(down))),
+        total(rule.terms(site, Gauge.with(up))),
         sum,
         shares.stream().map(Share::path).toList());
   }

@@ -192,7 +192,8 @@ final class PortUnit implements Unit {
   /** The hose where it passes the top, upright. */
   private void placeHose(Draft draft, Vac vac, Vec at) {
     double vacTop = site.levels().baseTop() + Levels.height(vac, Gauge.nominal());
-    double bottom = Math.max(site.levels().topUnder() - HOSE_OUT, Math.min(vacTop, site.levels().topUnder()));
+    double bottom =
+        Math.max(site.levels().topUnder() - HOSE_OUT, Math.min(vacTop, site.levels().topUnder()));
     double top = site.levels().sawFeet() + HOSE_OUT;
     draft.body(
         PartKind.ENVELOPE,
