@@ -18,6 +18,9 @@ import sawstead.solid.Vec;
 record HingeSection(Axis run, Heading m, Heading n, Vec pin, Vec level, Stretch shared) {
 
   static HingeSection of(HingeJoint hinge, Board a, Board b) {
+    if (hinge.mounting() == Mounting.UNDER_CORNER) {
+      return underCorner(hinge, a, b);
+    }
     Patch patch =
         Patch.across(a, b, HingeJoint.GREATEST_GAP)
             .orElseThrow(
@@ -51,9 +54,51 @@ record HingeSection(Axis run, Heading m, Heading n, Vec pin, Vec level, Stretch 
         new Stretch(patch.rectangle().low().along(run), patch.rectangle().high().along(run));
     double face = m.sideOf(a.box());
     double start = m.opposite().sideOf(b.box());
-    return hinge.mounting() == Mounting.OUTSIDE
-        ? outside(hinge, a, b, new HingeSection(run, m, n, Vec.ZERO, Vec.ZERO, shared), face, start)
-        : corner(hinge, a, b, new HingeSection(run, m, n, Vec.ZERO, Vec.ZERO, shared), face);
+    return outside(
+        hinge, a, b, new HingeSection(run, m, n, Vec.ZERO, Vec.ZERO, shared), face, start);
+  }
+
+  /**
+   * The board that folds need not stand beside the upright one: its underside may lie at the
+   * upright's very top, so that they only meet in a line. What counts is that it begins in front of
+   * the upright's face and that both have a stretch of the corner.
+   */
+  private static HingeSection underCorner(HingeJoint hinge, Board a, Board b) {
+    Heading n = new Heading(hinge.side(), hinge.towardsPlus());
+    for (Axis axis : Axis.values()) {
+      for (boolean plus : new boolean[] {true, false}) {
+        Heading m = new Heading(axis, plus);
+        if (axis == n.axis() || !beginsBefore(m, a.box(), b.box())) {
+          continue;
+        }
+        Axis run = Heading.third(axis, n.axis());
+        double from = Math.max(a.box().low().along(run), b.box().low().along(run));
+        double to = Math.min(a.box().high().along(run), b.box().high().along(run));
+        if (to - from > Board.SAME) {
+          HingeSection bare =
+              new HingeSection(run, m, n, Vec.ZERO, Vec.ZERO, new Stretch(from, to));
+          return corner(hinge, a, b, bare, m.sideOf(a.box()));
+        }
+      }
+    }
+    throw new JoineryException(
+        "hinge "
+            + hinge.id()
+            + " needs a board that begins at most "
+            + HingeJoint.GREATEST_GAP
+            + " mm in front of the other's face, but "
+            + a.id()
+            + " lies in "
+            + a.box()
+            + " and "
+            + b.id()
+            + " in "
+            + b.box());
+  }
+
+  private static boolean beginsBefore(Heading m, Box a, Box b) {
+    double gap = (m.opposite().sideOf(b) - m.sideOf(a)) * (m.plus() ? 1 : -1);
+    return gap >= -Board.SAME && gap <= HingeJoint.GREATEST_GAP + Board.SAME;
   }
 
   private static HingeSection outside(

@@ -36,7 +36,11 @@ public final class Draft {
   private final List<Step> steps = new ArrayList<>();
   private final List<Support> supports = new ArrayList<>();
   private final List<Remark> remarks = new ArrayList<>();
+  private final List<Shortfall> shortfalls = new ArrayList<>();
   private Fixings fixings;
+
+  /** What a joint between two boards lacks, in words. */
+  private record Shortfall(String a, String b, String says) {}
 
   Draft(Brief brief, Fixings fixings) {
     this.brief = brief;
@@ -135,12 +139,7 @@ public final class Draft {
       touch(body.id(), b);
     }
     for (String shortfall : joined.shortfalls()) {
-      remark(
-          Remark.Weight.MIND,
-          "joint-short",
-          List.of(a, b),
-          shortfall,
-          "add a screw length to the workshop's list, or make the parts larger");
+      shortfalls.add(new Shortfall(a, b, shortfall));
     }
     touch(a, b);
     return joined;
@@ -177,6 +176,7 @@ public final class Draft {
 
   /** The finished station. */
   Station finish(Optional<Site> site, Map<String, Figure> figures) {
+    remarkShortfalls();
     Map<String, Part> parts = new LinkedHashMap<>(bodies);
     for (Board board : boards.values()) {
       parts.put(
@@ -195,6 +195,29 @@ public final class Draft {
         figures,
         supports,
         remarks);
+  }
+
+  /** One remark for all joints that lack the same thing, so that the list stays readable. */
+  private void remarkShortfalls() {
+    Map<String, List<Shortfall>> byWords = new LinkedHashMap<>();
+    for (Shortfall shortfall : shortfalls) {
+      int colon = shortfall.says().lastIndexOf(": ");
+      String words = colon < 0 ? shortfall.says() : shortfall.says().substring(0, colon);
+      byWords.computeIfAbsent(words, k -> new ArrayList<>()).add(shortfall);
+    }
+    byWords.forEach(
+        (words, all) ->
+            remark(
+                words.contains("holds only") ? Remark.Weight.NOTE : Remark.Weight.MIND,
+                words.contains("holds only") ? "joint-thread" : "joint-short",
+                all.stream()
+                    .flatMap(s -> java.util.stream.Stream.of(s.a(), s.b()))
+                    .distinct()
+                    .toList(),
+                words + (all.size() > 1 ? ", at %d joints".formatted(all.size()) : ""),
+                words.contains("holds only")
+                    ? "drive such screws snug and no further; use bolts where much hangs on them"
+                    : "add a screw length to the workshop's list, or make the parts larger"));
   }
 
   private void demandNew(String id) {

@@ -1,6 +1,7 @@
 package sawstead.station;
 
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Set;
 import sawstead.measure.Measured;
 
@@ -20,9 +21,9 @@ public interface Gauge {
     return Measured::nominal;
   }
 
-  /** Every value as it stands, but {@code shifted} reads {@code value}. */
-  static Gauge with(Measured shifted, double value) {
-    return m -> m.equals(shifted) ? value : m.nominal();
+  /** Every value as it stands, but those in the map read as it says. */
+  static Gauge with(Map<Measured, Double> shifted) {
+    return m -> shifted.getOrDefault(m, m.nominal());
   }
 
   /** A nominal gauge that notes what was read, to know which measurements a figure rests on. */
@@ -37,7 +38,7 @@ public interface Gauge {
 
     /** What was read so far, in the order of first reading. */
     public Set<Measured> seen() {
-      return Set.copyOf(seen);
+      return java.util.Collections.unmodifiableSet(seen);
     }
   }
 }

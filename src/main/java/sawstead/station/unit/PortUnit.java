@@ -18,6 +18,8 @@ import sawstead.solid.Vec;
 import sawstead.station.Area;
 import sawstead.station.DesignException;
 import sawstead.station.Draft;
+import sawstead.station.Gauge;
+import sawstead.station.Levels;
 import sawstead.station.Part;
 import sawstead.station.PartKind;
 import sawstead.station.Remark;
@@ -189,7 +191,9 @@ final class PortUnit implements Unit {
 
   /** The hose where it passes the top, upright. */
   private void placeHose(Draft draft, Vac vac, Vec at) {
-    double bottom = site.levels().topUnder() - HOSE_OUT;
+    double vacTop = site.levels().baseTop() + Levels.height(vac, Gauge.nominal());
+    double bottom =
+        Math.max(site.levels().topUnder() - HOSE_OUT, Math.min(vacTop, site.levels().topUnder()));
     double top = site.levels().sawFeet() + HOSE_OUT;
     draft.body(
         PartKind.ENVELOPE,
