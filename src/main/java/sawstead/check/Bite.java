@@ -129,6 +129,32 @@ final class Bite {
     return to - from < TOUCH ? Optional.empty() : Optional.of(rod(from, to, 2 * radius));
   }
 
+  /** The room that a shank needs with wood round it, from seat to tip, whatever it meets. */
+  Body needed(double around) {
+    return rod(0, fastener.length(), fastener.diameter() + 2 * around);
+  }
+
+  /**
+   * True if the shank's line runs through a cut, and there only in parts that it joins: a dado or a
+   * rabbet with the guest in it.
+   */
+  boolean isFilled(CutAir air) {
+    double open = 0;
+    boolean crosses = false;
+    for (Chord gap : Chord.along(air.body(), fastener.at(), fastener.axis())) {
+      double from = Math.max(0, gap.from());
+      double to = Math.min(fastener.length(), gap.to());
+      if (to > from) {
+        crosses = true;
+        open += to - from;
+        for (Chord chord : material()) {
+          open -= Math.max(0, Math.min(to, chord.to()) - Math.max(from, chord.from()));
+        }
+      }
+    }
+    return crosses && open < TOUCH;
+  }
+
   /** The share of a sleeve's volume that is not wood of that panel, from 0 to 1. */
   static double airIn(Body sleeve, Body panel) {
     double wood = Overlap.between(sleeve, panel).map(Overlap::volume).orElse(0.0);

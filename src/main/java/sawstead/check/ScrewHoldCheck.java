@@ -1,6 +1,7 @@
 package sawstead.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sawstead.joinery.Board;
 import sawstead.joinery.Fastener;
@@ -35,8 +36,8 @@ final class ScrewHoldCheck implements Check {
   /** Hold at which a screw carries, in diameters (REF-FAS-13). */
   static final double FULL_HOLD = 6;
 
-  /** Share of a sleeve that may be missing before it counts: what polygons for arcs leave open. */
-  private static final double ROUNDING = 0.01;
+  /** Share of the wood round a shank that may be missing before it counts: about 0.05 mm of it. */
+  private static final double ROUNDING = 0.001;
 
   private static final Set<FastenerKind> THROUGH = Set.of(FastenerKind.BOLT);
 
@@ -95,33 +96,32 @@ final class ScrewHoldCheck implements Check {
     boolean cut = false;
     Fastener fastener = bite.fastener();
     for (Body panel : bite.panels()) {
-      Body sleeve = bite.sleeve(panel, AROUND).orElse(null);
-      if (sleeve == null || Bite.airIn(sleeve, panel) <= ROUNDING) {
-        continue;
-      }
-      CutAir air = worstCut(scene.station().boards().get(panel.id()), sleeve);
-      if (air != null) {
+      Optional<CutAir> air = worstCut(scene.station().boards().get(panel.id()), bite);
+      if (air.isPresent()) {
         cut = true;
-        addCut(scene, fastener, panel, air, group);
-      } else {
+        addCut(scene, fastener, panel, air.get(), group);
+      } else if (bite.sleeve(panel, AROUND)
+          .filter(s -> Bite.airIn(s, panel) > ROUNDING)
+          .isPresent()) {
         addEdge(scene, fastener, panel, group);
       }
     }
     return cut;
   }
 
-  /** The cut that takes most of a sleeve's wood; null when it is missing at an edge. */
-  private static CutAir worstCut(Board board, Body sleeve) {
+  /** The cut of a board that takes most of the wood that the shank needs round it. */
+  private static Optional<CutAir> worstCut(Board board, Bite bite) {
+    Body needed = bite.needed(AROUND);
     CutAir worst = null;
-    double most = sleeve.volume() * ROUNDING / 2;
+    double most = needed.volume() * ROUNDING;
     for (CutAir air : CutAir.of(board)) {
-      double share = Overlap.between(sleeve, air.body()).map(Overlap::volume).orElse(0.0);
-      if (share > most) {
+      double share = Overlap.between(needed, air.body()).map(Overlap::volume).orElse(0.0);
+      if (share > most && !bite.isFilled(air)) {
         most = share;
         worst = air;
       }
     }
-    return worst;
+    return Optional.ofNullable(worst);
   }
 
   private static void addCut(
