@@ -18,11 +18,15 @@ record Joints(JointKind kind) {
 
   private static final double FIT = 0.1;
 
-  /** Where the end of one board meets the face of another and may be let into it. */
-  Joint corner() {
+  /**
+   * Where the end of one board meets the face of another and may be let into it.
+   *
+   * @param atEdge whether they meet along the other's edge, where alone a rabbet can be
+   */
+  Joint corner(boolean atEdge) {
     return switch (kind) {
       case DADO -> new DadoJoint(HOUSED, FIT, true);
-      case RABBET -> new RabbetJoint(HOUSED, FIT, true);
+      case RABBET -> atEdge ? new RabbetJoint(HOUSED, FIT, true) : new DadoJoint(HOUSED, FIT, true);
       default -> butt();
     };
   }

@@ -28,6 +28,12 @@ final class OutfeedUnit implements Unit {
   static final String DIVIDER = "outfeed/divider";
   static final String FLOOR = "outfeed/floor";
 
+  /** Screws that a hung box needs at least (common practice, no source). */
+  private static final int LEAST_HELD = 4;
+
+  /** Two faces nearer than this are in one plane, mm. */
+  private static final double FLUSH = 1e-6;
+
   private final Site site;
   private final Site.BoxPlan plan;
   private final OutfeedWish wish;
@@ -97,8 +103,9 @@ final class OutfeedUnit implements Unit {
   @Override
   public void join(Draft draft) {
     for (String side : List.of(LEFT, RIGHT)) {
-      draft.join(joints.corner(), side, FRONT);
-      draft.join(joints.corner(), side, BACK);
+      boolean flush = plan.frontWall() - draft.board(side).box().low().y() < FLUSH;
+      draft.join(joints.corner(flush), side, FRONT);
+      draft.join(joints.corner(true), side, BACK);
     }
     if (draft.hasBoard(FLOOR)) {
       for (String wall : List.of(LEFT, RIGHT, FRONT, BACK)) {
@@ -127,13 +134,24 @@ final class OutfeedUnit implements Unit {
 
   /** Screws the front wall to whatever of the stand's rear it lies against, from inside the box. */
   private void hang(Draft draft) {
-    Stream.of(
-            StandUnit.packer(Side.REAR),
-            StandUnit.stretcher(Side.REAR, true),
-            StandUnit.face(3),
-            StandUnit.face(4))
-        .filter(part -> draft.hasBoard(part) && touches(draft, FRONT, part))
-        .forEach(part -> draft.join(Joints.screwed(true), FRONT, part));
+    int held =
+        Stream.of(
+                StandUnit.packer(Side.REAR),
+                StandUnit.stretcher(Side.REAR, true),
+                StandUnit.face(3),
+                StandUnit.face(4))
+            .filter(part -> draft.hasBoard(part) && touches(draft, FRONT, part))
+            .mapToInt(part -> draft.join(Joints.screwed(true), FRONT, part).fasteners().size())
+            .sum();
+    if (held < LEAST_HELD) {
+      draft.remark(
+          Remark.Weight.STOP,
+          "outfeed-unsupported",
+          List.of(FRONT),
+          "the outfeed's front wall finds room for %d screws into the stand, %d carry it"
+              .formatted(held, LEAST_HELD),
+          "leave the stand's depth out, so that its rear reaches back to the outfeed");
+    }
   }
 
   private static boolean touches(Draft draft, String a, String b) {

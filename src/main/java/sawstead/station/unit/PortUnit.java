@@ -128,7 +128,7 @@ final class PortUnit implements Unit {
       }
     }
     for (Box box : boxes) {
-      if (box.low().z() < top.high().z() + 1 && box.high().z() > top.low().z() - 1) {
+      if (box.low().z() < top.high().z() + HOSE_OUT + 1 && box.high().z() > top.low().z() - 1) {
         areas.add(new Area(box.low().x(), box.high().x(), box.low().y(), box.high().y()));
       }
     }
