@@ -116,7 +116,8 @@ public final class FastenerGeometry {
       for (FeatureAir cut : FeatureAir.of(board)) {
         if (!isOwnPocket(board, cut)) {
           Body air = cut.air().body(board.id(), board.placement());
-          Optional<Overlap> overlap = Overlap.between(shank, air).filter(o -> !isFilled(air));
+          Optional<Overlap> overlap =
+              Overlap.between(shank, air).filter(o -> !isFilled(air, board));
           overlap.ifPresent(
               o -> found.add(new Crossing(board.id(), cut.feature(), o.volume(), o.depth())));
         }
@@ -146,13 +147,17 @@ public final class FastenerGeometry {
   }
 
   /**
-   * True if the axis runs through the air, and there everywhere in the material of joined parts.
+   * True if the axis runs through the air, and there everywhere in the material of joined parts
+   * other than the one that was cut, whose solid may still hold the cut as material.
    */
-  private boolean isFilled(Body air) {
+  private boolean isFilled(Body air, Board cut) {
     List<Chord> open = chordsIn(air);
     for (Chord chord : open) {
       double length = chord.length();
       for (Body part : material) {
+        if (part.id().equals(cut.id())) {
+          continue;
+        }
         for (Chord solid : chordsIn(part)) {
           length -=
               Math.max(0, Math.min(chord.to(), solid.to()) - Math.max(chord.from(), solid.from()));
