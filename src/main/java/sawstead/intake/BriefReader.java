@@ -22,6 +22,8 @@ public final class BriefReader {
   /** Largest file, bytes (1 MiB). */
   static final int LARGEST = 1 << 20;
 
+  private static final String UNITS = "units";
+
   private BriefReader() {}
 
   /**
@@ -75,6 +77,7 @@ public final class BriefReader {
     }
     Problems problems = new Problems();
     new SchemaCheck(problems).check(table);
+    asked.add(UNITS);
     Reading reading = new Reading(problems, units(table), asked);
     Brief brief = new BriefMapper(Section.root(reading, table)).brief();
     if (!problems.isEmpty()) {
@@ -101,7 +104,7 @@ public final class BriefReader {
 
   /** Without units every length would be a problem; the schema has noted the one that matters. */
   private static Unit units(Item.Table table) {
-    Item.Member member = table.members().get("units");
+    Item.Member member = table.members().get(UNITS);
     return member != null && member.value() instanceof Item.Scalar scalar
         ? Unit.of(scalar.text()).orElse(Unit.MM)
         : Unit.MM;

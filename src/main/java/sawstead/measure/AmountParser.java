@@ -18,6 +18,11 @@ import java.math.BigDecimal;
  */
 final class AmountParser {
 
+  /**
+   * Amounts beyond this (mm, degrees, kg, kg/m3) are slips of the pen, and no format writes them.
+   */
+  private static final double MOST = 1e9;
+
   private final String original;
   private final String text;
   private final UnitWords words;
@@ -258,8 +263,8 @@ final class AmountParser {
 
   private double finite(BigDecimal value) {
     double number = value.doubleValue();
-    if (!Double.isFinite(number)) {
-      throw words.refuse("`" + original + "` is not a finite number");
+    if (!(Math.abs(number) <= MOST)) {
+      throw words.refuse("`" + original + "` is far beyond anything in a workshop");
     }
     return number;
   }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  */
 final class AmountText {
 
-  /** Longer text than this is no measurement; the limit also keeps every number finite. */
+  /** Longer text than this is no measurement, and slow to compute with. */
   static final int LONGEST = 80;
 
   private static final Pattern COMMA = Pattern.compile("(\\d+),(\\d+)");

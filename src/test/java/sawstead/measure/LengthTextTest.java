@@ -154,6 +154,7 @@ class LengthTextTest {
         "nan|`nan` is not a finite number|34-3/4",
         ".inf|`.inf` is not a finite number|34-3/4",
         "-Infinity|`-Infinity` is not a finite number|34-3/4",
+        "999999999999|`999999999999` is far beyond anything in a workshop|34-3/4",
         "1e3|`1e3` is written with an exponent|in full",
         "wide|`wide` cannot be read as a length|34-3/4",
         "3/4/5|`/5` of `3/4/5` cannot be read|34-3/4",
