@@ -40,9 +40,9 @@ record Joints(JointKind kind) {
     };
   }
 
-  /** Where two faces lie on each other; there, pockets make no sense. */
-  Joint lap(boolean removable) {
-    return kind == JointKind.BRAD && !removable ? new BradJoint() : screwed(removable);
+  /** Where two faces lie on each other: neither pockets nor long brads make sense there. */
+  static Joint lap() {
+    return screwed(false);
   }
 
   /** Screws; glue as well unless it must come off again. */

@@ -46,13 +46,11 @@ final class OutfeedLeaf implements Unit {
   private static final List<String> ENDS = List.of("left", "right");
 
   private final Site.BoxPlan plan;
-  private final Joints joints;
   private final LeafHinge hinges;
   private final double t;
 
   OutfeedLeaf(Site.BoxPlan plan, OutfeedWish wish) {
     this.plan = plan;
-    joints = new Joints(wish.joint());
     hinges = new LeafHinge(plan, wish.hardware());
     t = plan.wall().thickness().nominal();
   }
@@ -137,8 +135,8 @@ final class OutfeedLeaf implements Unit {
 
   @Override
   public void join(Draft draft) {
-    draft.join(joints.lap(false), guide("left"), OutfeedUnit.LEFT);
-    draft.join(joints.lap(false), guide("right"), OutfeedUnit.RIGHT);
+    draft.join(Joints.lap(), guide("left"), OutfeedUnit.LEFT);
+    draft.join(Joints.lap(), guide("right"), OutfeedUnit.RIGHT);
     HingeJoint hinge =
         HingeJoint.underCorner("outfeed/leaf-hinge", hinges.profile(draft, LEAF))
             .keepingClear(bars(draft));
