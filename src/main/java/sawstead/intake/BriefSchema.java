@@ -3,12 +3,15 @@ package sawstead.intake;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * The JSON Schema (draft 2020-12) of a brief: every key with its meaning, examples, unit, range and
@@ -29,6 +32,7 @@ public final class BriefSchema {
 
   private static final String TEXT = load();
   private static final JsonNode ROOT = parse(TEXT);
+  private static final JsonNode EXPANDED = expanded(ROOT);
 
   private BriefSchema() {}
 
@@ -37,32 +41,50 @@ public final class BriefSchema {
     return TEXT;
   }
 
-  /** The schema of the whole brief. */
+  /** The schema of the whole brief as it stands in the file. */
   static JsonNode root() {
     return ROOT;
   }
 
-  /** The schema of a key, its reference followed; a missing node if there is no such key. */
+  /** The schema of the whole brief with every reference followed. */
+  static JsonNode expanded() {
+    return EXPANDED;
+  }
+
+  /** The schema of a key of an expanded section; a missing node if there is no such key. */
   static JsonNode key(JsonNode section, String key) {
-    return resolved(section.path("properties").path(key));
+    return section.path("properties").path(key);
   }
 
-  /** The schema of the items of a list. */
+  /** The schema of the items of an expanded list. */
   static JsonNode items(JsonNode list) {
-    return resolved(list.path("items"));
+    return list.path("items");
   }
 
-  /** A schema node with what it refers to; its own keywords win over those of the reference. */
-  static JsonNode resolved(JsonNode node) {
-    JsonNode reference = node.path("$ref");
-    if (!reference.isTextual()) {
+  /**
+   * A schema node with what it refers to in its place, all the way down; its own keywords win over
+   * those of the reference. The schema has no reference that leads back to itself.
+   */
+  private static JsonNode expanded(JsonNode node) {
+    if (node.isArray()) {
+      ArrayNode array = JsonNodeFactory.instance.arrayNode();
+      node.forEach(item -> array.add(expanded(item)));
+      return array;
+    }
+    if (!node.isObject()) {
       return node;
     }
-    JsonNode target = resolved(ROOT.at(reference.asText().substring(1)));
-    ObjectNode merged = target.deepCopy();
-    merged.setAll((ObjectNode) node.deepCopy());
-    merged.remove("$ref");
-    return merged;
+    ObjectNode object = JsonNodeFactory.instance.objectNode();
+    if (node.path("$ref").isTextual()) {
+      String pointer = node.path("$ref").asText().substring(1);
+      object.setAll((ObjectNode) expanded(ROOT.at(pointer)));
+    }
+    for (Map.Entry<String, JsonNode> field : node.properties()) {
+      if (!field.getKey().equals("$ref") && !field.getKey().equals("$defs")) {
+        object.set(field.getKey(), expanded(field.getValue()));
+      }
+    }
+    return object;
   }
 
   /** The first sentence of a key's description, for use within another sentence. */

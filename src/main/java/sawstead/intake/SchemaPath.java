@@ -10,7 +10,7 @@ final class SchemaPath {
 
   /** The schema of the value at that place; a missing node if the schema knows no such place. */
   static JsonNode to(NodePath location) {
-    JsonNode node = BriefSchema.root();
+    JsonNode node = BriefSchema.expanded();
     for (int i = 0; i < location.getNameCount(); i++) {
       Object step = location.getElement(i);
       node =

@@ -37,7 +37,7 @@ final class Section {
 
   /** The whole brief. */
   static Section root(Reading reading, Item item) {
-    return new Section(reading, BriefSchema.root(), "", item.line(), item);
+    return new Section(reading, BriefSchema.expanded(), "", item.line(), item);
   }
 
   String path() {

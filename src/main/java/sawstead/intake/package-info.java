@@ -25,6 +25,10 @@
  * comes out, nothing else. The schema is the one list of keys, ranges and fixed defaults; a test
  * compares it with what the mappers read.
  *
+ * <p>Classes without a test of their own name (mappers of small sections, the words for faults) are
+ * tested where they show: in {@code SawMapperTest} and {@code StationMapperTest}, and message by
+ * message in {@code FlawedBriefsTest}.
+ *
  * <p><b>Knows nothing of</b> stations: whether a saw fits on its stand is for others to say.
  */
 package sawstead.intake;

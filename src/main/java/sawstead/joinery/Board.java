@@ -229,6 +229,12 @@ public record Board(
     return isStraight(placement.u()) && isStraight(placement.v());
   }
 
+  /** True if it is axis-parallel and its outline is one rectangle: what joints can be made on. */
+  boolean isSquareBlank() {
+    Vec size = outline.bounds().size();
+    return isAxisParallel() && Math.abs(size.x() * size.y() - outline.area()) <= SAME * size.x();
+  }
+
   /** The face that looks along a heading; null for an edge. */
   Face faceTowards(Heading heading) {
     double across = placement.w().dot(heading.unit());

@@ -1,5 +1,7 @@
 package sawstead.joinery;
 
+import java.util.List;
+
 /**
  * The end of one board let into a dado in the face of another, glued. The board that meets with an
  * edge is let in and grows by the depth; its end touches the floor of the dado. The dado is as wide
@@ -31,8 +33,7 @@ public record DadoJoint(double depth, double clearance, boolean brads) implement
     Meeting meeting = Meeting.edgeOnFace(a, b, word());
     Letting letting = new Letting(depth, clearance);
     Board guest = letting.lengthened(meeting);
-    Board host =
-        meeting.second().cutBox(letting.air(meeting, new boolean[3], new boolean[3]), word());
+    Board host = meeting.second().cutBox(letting.air(meeting, List.of()), word());
     return LetIn.fixed(meeting.with(guest, host), word(), depth, brads, fixings);
   }
 }

@@ -147,7 +147,8 @@ public final class FastenerGeometry {
   }
 
   /**
-   * True if the axis runs through the air, and there everywhere in the material of joined parts.
+   * True if the axis runs through the air, and there everywhere in the material of joined parts
+   * other than the one that was cut, whose solid may still hold the cut as material.
    */
   private boolean isFilled(Body air, Board cut) {
     List<Chord> open = chordsIn(air);

@@ -1,5 +1,6 @@
 package sawstead.joinery;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import sawstead.solid.Axis;
@@ -69,7 +70,7 @@ public record HingeJoint(
 
   /** The same hinge, interrupted in more stretches. */
   public HingeJoint keepingClear(List<Stretch> stretches) {
-    List<Stretch> all = new java.util.ArrayList<>(keepClear);
+    List<Stretch> all = new ArrayList<>(keepClear);
     all.addAll(stretches);
     return new HingeJoint(id, profile, mounting, side, towardsPlus, all);
   }

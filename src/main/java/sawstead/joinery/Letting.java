@@ -1,5 +1,6 @@
 package sawstead.joinery;
 
+import java.util.List;
 import sawstead.solid.Axis;
 import sawstead.solid.Box;
 
@@ -39,9 +40,11 @@ record Letting(double depth, double clearance) {
 
   /**
    * Air in front of the second board's face: half the clearance wider than the patch on each side,
-   * but to the edge of the board where the patch ends at it.
+   * but to the edge of the board where the patch ends at it, and towards an open heading anyway.
+   *
+   * @param open headings in which the recess runs out
    */
-  Box air(Meeting meeting, boolean[] openLow, boolean[] openHigh) {
+  Box air(Meeting meeting, List<Heading> open) {
     Patch patch = meeting.patch();
     if (depth >= meeting.second().thickness()) {
       throw new JoineryException(
@@ -64,9 +67,10 @@ record Letting(double depth, double clearance) {
                 ? Heading.with(air, axis, low, low + depth)
                 : Heading.with(air, axis, high - depth, high);
       } else {
-        int k = axis.ordinal();
-        boolean toLow = openLow[k] || low - host.low().along(axis) <= Board.SAME;
-        boolean toHigh = openHigh[k] || host.high().along(axis) - high <= Board.SAME;
+        boolean toLow =
+            open.contains(new Heading(axis, false)) || low - host.low().along(axis) <= Board.SAME;
+        boolean toHigh =
+            open.contains(new Heading(axis, true)) || host.high().along(axis) - high <= Board.SAME;
         air =
             Heading.with(
                 air,

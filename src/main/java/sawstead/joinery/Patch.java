@@ -8,8 +8,8 @@ import sawstead.solid.Face;
 import sawstead.solid.Vec;
 
 /**
- * The rectangle in which two axis-parallel boards touch. Judged on the blanks: a notch or a groove
- * in the rectangle does not make it smaller.
+ * The rectangle in which two axis-parallel, rectangular boards touch. Judged on the blanks: a notch
+ * or a groove in the rectangle does not make it smaller.
  *
  * @param normal axis square to it
  * @param towardsPlus true if b lies on the side of growing coordinates of a
@@ -27,14 +27,17 @@ public record Patch(
     Objects.requireNonNull(bFace, "bFace");
   }
 
-  /** Where two boards touch to 1e-6 mm; empty if they are apart, overlap, or meet in a line. */
+  /**
+   * Where two boards touch to 1e-6 mm; empty if they are apart, overlap, or meet in a line, or if
+   * one is turned or not rectangular.
+   */
   public static Optional<Patch> between(Board a, Board b) {
     return across(a, b, 0);
   }
 
   /** As {@link #between}, but the boards may be apart by a gap; the rectangle lies on a. */
   static Optional<Patch> across(Board a, Board b, double gap) {
-    if (!a.isAxisParallel() || !b.isAxisParallel()) {
+    if (!a.isSquareBlank() || !b.isSquareBlank()) {
       return Optional.empty();
     }
     Box one = a.box();

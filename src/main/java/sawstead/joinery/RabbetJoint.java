@@ -1,5 +1,6 @@
 package sawstead.joinery;
 
+import java.util.List;
 import sawstead.solid.Axis;
 import sawstead.solid.Box;
 
@@ -31,16 +32,13 @@ public record RabbetJoint(double depth, double clearance, boolean brads) impleme
   public Joined join(Board a, Board b, Fixings fixings) {
     Meeting meeting = Meeting.edgeOnFace(a, b, word());
     Letting letting = new Letting(depth, clearance);
-    boolean[] low = new boolean[3];
-    boolean[] high = new boolean[3];
-    openToEdge(meeting, low, high);
     Board guest = letting.lengthened(meeting);
-    Board host = meeting.second().cutBox(letting.air(meeting, low, high), word());
+    Board host = meeting.second().cutBox(letting.air(meeting, List.of(nearEdge(meeting))), word());
     return LetIn.fixed(meeting.with(guest, host), word(), depth, brads, fixings);
   }
 
-  /** Opens the recess to the edge of the host that the guest lies at. */
-  private static void openToEdge(Meeting meeting, boolean[] low, boolean[] high) {
+  /** The way to the edge of the host that the guest lies at. */
+  private static Heading nearEdge(Meeting meeting) {
     Axis across = meeting.first().through();
     Box patch = meeting.patch().rectangle();
     Box host = meeting.second().box();
@@ -56,6 +54,6 @@ public record RabbetJoint(double depth, double clearance, boolean brads) impleme
               + Math.min(below, above)
               + " mm from its edge: use a dado");
     }
-    (below <= above ? low : high)[across.ordinal()] = true;
+    return new Heading(across, below > above);
   }
 }

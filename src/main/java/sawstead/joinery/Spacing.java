@@ -1,6 +1,7 @@
 package sawstead.joinery;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How far apart fasteners sit along a joint, and how far from its ends.
@@ -52,7 +53,7 @@ record Spacing(List<Double> ends, double greatest, double least) {
   List<Double> positions(double length) {
     int count = count(length);
     double end = end(length);
-    return java.util.stream.IntStream.range(0, count)
+    return IntStream.range(0, count)
         .mapToObj(i -> count == 1 ? length / 2 : end + i * (length - 2 * end) / (count - 1))
         .toList();
   }

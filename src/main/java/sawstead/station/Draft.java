@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import sawstead.brief.Brief;
 import sawstead.brief.Sheet;
 import sawstead.joinery.Board;
@@ -206,18 +207,20 @@ public final class Draft {
       byWords.computeIfAbsent(words, k -> new ArrayList<>()).add(shortfall);
     }
     byWords.forEach(
-        (words, all) ->
-            remark(
-                words.contains("holds only") ? Remark.Weight.NOTE : Remark.Weight.MIND,
-                words.contains("holds only") ? "joint-thread" : "joint-short",
-                all.stream()
-                    .flatMap(s -> java.util.stream.Stream.of(s.a(), s.b()))
-                    .distinct()
-                    .toList(),
-                words + (all.size() > 1 ? ", at %d joints".formatted(all.size()) : ""),
-                words.contains("holds only")
-                    ? "drive such screws snug and no further; use bolts where much hangs on them"
-                    : "add a screw length to the workshop's list, or make the parts larger"));
+        (words, all) -> {
+          boolean weak = words.contains("holds only");
+          boolean fewer = words.startsWith("only ") && !words.startsWith("only 0");
+          remark(
+              weak || fewer ? Remark.Weight.NOTE : Remark.Weight.MIND,
+              weak ? "joint-thread" : fewer ? "joint-fewer" : "joint-short",
+              all.stream().flatMap(s -> Stream.of(s.a(), s.b())).distinct().toList(),
+              words + (all.size() > 1 ? ", at %d joints".formatted(all.size()) : ""),
+              weak
+                  ? "drive such screws snug and no further; use bolts where much hangs on them"
+                  : fewer
+                      ? "glue carries these joints; clamp them until it has set"
+                      : "add a screw length to the workshop's list, or choose another joint");
+        });
   }
 
   private void demandNew(String id) {

@@ -84,7 +84,7 @@ final class Surveyor {
     double lidFront =
         table.rear() + saw.fence().rear().map(r -> mm(r.out())).orElse(0.0) + BEHIND_RAIL;
     double obstacle = obstacle(table, body);
-    Area stand = stand(table, feet, lidFront, obstacle);
+    Area stand = stand(table, feet, body.rear() + PortSizes.strip(brief, saw), lidFront, obstacle);
     if (!stand.holds(feet)) {
       throw new DesignException(
           "station.stand",
@@ -125,10 +125,10 @@ final class Surveyor {
     y =
         Math.max(
             y, saw.behind().stream().mapToDouble(p -> table.rear() + mm(p.out())).max().orElse(y));
-    return y + BEHIND_PORT;
+    return Math.max(y + BEHIND_PORT, body.rear() + PortSizes.strip(brief, saw));
   }
 
-  private Area stand(Area table, Area feet, double lidFront, double obstacle) {
+  private Area stand(Area table, Area feet, double portsEnd, double lidFront, double obstacle) {
     StandWish stand = wish.stand();
     double usualLeft = Math.max(-table.left() + BESIDE_TABLE, -feet.left() + AROUND_FEET);
     double usualRight = Math.max(table.right() + BESIDE_TABLE, feet.right() + AROUND_FEET);
@@ -151,15 +151,16 @@ final class Surveyor {
             + stand
                 .depth()
                 .map(Surveyor::mm)
-                .orElseGet(() -> usualRear(feet, lidFront, obstacle) - front);
+                .orElseGet(() -> usualRear(feet, portsEnd, lidFront, obstacle) - front);
     if (rear - front < vacNeeds(Vac::around, false) && stand.depth().isEmpty()) {
       rear = front + vacNeeds(Vac::around, false);
     }
     return new Area(-left, width - left, front, rear);
   }
 
-  private double usualRear(Area feet, double lidFront, double obstacle) {
-    double behindFeet = feet.rear() + AROUND_FEET;
+  private double usualRear(Area feet, double portsEnd, double lidFront, double obstacle) {
+    double sheet = brief.sheet(wish.sheet()).thickness().nominal();
+    double behindFeet = Math.max(feet.rear() + AROUND_FEET, portsEnd + 2 * sheet);
     return wish.outfeed()
         .map(
             o ->

@@ -32,7 +32,7 @@ final class Leaves {
 
   static List<Leaf> of(JsonNode brief) {
     List<Leaf> leaves = new ArrayList<>();
-    collect(brief, BriefSchema.root(), "", leaves);
+    collect(brief, BriefSchema.expanded(), "", leaves);
     return leaves;
   }
 

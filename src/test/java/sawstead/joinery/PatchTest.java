@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import sawstead.solid.Axis;
 import sawstead.solid.Box;
 import sawstead.solid.Face;
+import sawstead.solid.Outline;
 import sawstead.solid.Vec;
 
 class PatchTest {
@@ -49,5 +50,25 @@ class PatchTest {
   void between_touchesToAMillionth() {
     assertTrue(
         Patch.between(Bench.board("c", Axis.Z, 0, 0, 400, 600, 500, 500 - 5e-7), top).isPresent());
+  }
+
+  /** Joints are made on rectangles: a board that is turned or shaped has no patch. */
+  @Test
+  void between_nothingForTurnedAndShapedBoards() {
+    assertEquals(Optional.empty(), Patch.between(changed(leg, leg.outline(), 10), top));
+    Outline cutCorner = Outline.polygon(0, 0, 90, 0, 90, 500, 40, 500, 0, 460);
+    assertEquals(Optional.empty(), Patch.between(changed(leg, cutCorner, 0), top));
+    assertTrue(Patch.between(changed(leg, leg.outline(), 0), top).isPresent());
+  }
+
+  private static Board changed(Board board, Outline outline, double degrees) {
+    return new Board(
+        board.id(),
+        board.stock(),
+        board.thickness(),
+        board.density(),
+        outline,
+        board.features(),
+        board.placement().turned(new Vec(65, 49, 0), Axis.Z.unit(), degrees));
   }
 }

@@ -18,11 +18,15 @@ record Joints(JointKind kind) {
 
   private static final double FIT = 0.1;
 
-  /** Where the end of one board meets the face of another and may be let into it. */
-  Joint corner() {
+  /**
+   * Where the end of one board meets the face of another and may be let into it.
+   *
+   * @param atEdge whether they meet along the other's edge, where alone a rabbet can be
+   */
+  Joint corner(boolean atEdge) {
     return switch (kind) {
       case DADO -> new DadoJoint(HOUSED, FIT, true);
-      case RABBET -> new RabbetJoint(HOUSED, FIT, true);
+      case RABBET -> atEdge ? new RabbetJoint(HOUSED, FIT, true) : new DadoJoint(HOUSED, FIT, true);
       default -> butt();
     };
   }
@@ -36,9 +40,9 @@ record Joints(JointKind kind) {
     };
   }
 
-  /** Where two faces lie on each other; there, pockets make no sense. */
-  Joint lap(boolean removable) {
-    return kind == JointKind.BRAD && !removable ? new BradJoint() : screwed(removable);
+  /** Where two faces lie on each other: neither pockets nor long brads make sense there. */
+  static Joint lap() {
+    return screwed(false);
   }
 
   /** Screws; glue as well unless it must come off again. */

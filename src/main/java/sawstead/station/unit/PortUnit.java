@@ -22,6 +22,7 @@ import sawstead.station.Gauge;
 import sawstead.station.Levels;
 import sawstead.station.Part;
 import sawstead.station.PartKind;
+import sawstead.station.PortSizes;
 import sawstead.station.Remark;
 import sawstead.station.Site;
 import sawstead.station.Unit;
@@ -32,12 +33,6 @@ import sawstead.station.Unit;
  * allow; and the ports that the user asks for, bored in line through every panel named.
  */
 final class PortUnit implements Unit {
-
-  /** Added to the widest part that must pass, mm (common practice, no source). */
-  static final double PASSING = 4;
-
-  /** Wood left between a port and anything else, mm (common practice, no source). */
-  static final double MARGIN = 10;
 
   /** Grid of the search for a free place, mm. */
   private static final double GRID = 2;
@@ -59,7 +54,7 @@ final class PortUnit implements Unit {
     List<Area> taken = new ArrayList<>(obstacles(draft));
     Optional<Vac> vac = site.brief().vac();
     if (vac.isPresent()) {
-      double diameter = snapped(draft, "dust", mm(vac.get().hose().cuff()) + PASSING);
+      double diameter = snapped(draft, "hose", PortSizes.hoseNeeds(site.brief()).orElseThrow());
       Vec wanted =
           site.saw()
               .dust()
@@ -67,7 +62,7 @@ final class PortUnit implements Unit {
               .orElse(new Vec(site.body().centreX(), site.body().rear() + diameter, 0));
       bore(draft, "hose", wanted, diameter, taken).ifPresent(at -> placeHose(draft, vac.get(), at));
     }
-    double plug = snapped(draft, "cord", site.saw().cord().plug().high() + PASSING);
+    double plug = snapped(draft, "cord", PortSizes.plugNeeds(site.saw()));
     bore(draft, "cord", cordSpot(plug), plug, taken);
     for (int i = 0; i < site.wish().ports().size(); i++) {
       cutWish(draft, site.wish().ports().get(i), "station.ports[" + i + "]");
@@ -99,8 +94,7 @@ final class PortUnit implements Unit {
 
   /** The smallest hole saw at hand that is at least that wide. */
   private double snapped(Draft draft, String what, double least) {
-    Optional<Double> saw =
-        site.brief().workshop().holeSaws().stream().filter(d -> d >= least).min(Double::compare);
+    Optional<Double> saw = PortSizes.holeSaw(site.brief(), least);
     if (saw.isEmpty()) {
       draft.remark(
           Remark.Weight.MIND,
@@ -109,7 +103,7 @@ final class PortUnit implements Unit {
           "no hole saw at hand is %.0f mm or wider, which the %s needs".formatted(least, what),
           "cut the hole with a jigsaw, or buy a hole saw of that size");
     }
-    return saw.orElse(Math.ceil(least));
+    return PortSizes.hole(site.brief(), least);
   }
 
   /** What stands on the top or under it, or is bored through it already, seen from above. */
@@ -128,7 +122,7 @@ final class PortUnit implements Unit {
       }
     }
     for (Box box : boxes) {
-      if (box.low().z() < top.high().z() + 1 && box.high().z() > top.low().z() - 1) {
+      if (box.low().z() < top.high().z() + HOSE_OUT + 1 && box.high().z() > top.low().z() - 1) {
         areas.add(new Area(box.low().x(), box.high().x(), box.low().y(), box.high().y()));
       }
     }
@@ -141,7 +135,7 @@ final class PortUnit implements Unit {
 
   private Optional<Vec> bore(
       Draft draft, String what, Vec wanted, double diameter, List<Area> taken) {
-    Optional<Vec> at = nearest(wanted, diameter / 2 + MARGIN, taken);
+    Optional<Vec> at = nearest(wanted, diameter / 2 + PortSizes.MARGIN, taken);
     if (at.isEmpty()) {
       draft.remark(
           Remark.Weight.STOP,
@@ -212,13 +206,9 @@ final class PortUnit implements Unit {
                     snapped(
                         draft,
                         port.id(),
-                        PASSING
-                            + (port.use() == PortUse.HOSE
-                                ? site.brief()
-                                    .vac()
-                                    .map(v -> mm(v.hose().cuff()))
-                                    .orElseThrow(() -> noHose(path))
-                                : site.saw().cord().plug().high())));
+                        port.use() == PortUse.HOSE
+                            ? PortSizes.hoseNeeds(site.brief()).orElseThrow(() -> noHose(path))
+                            : PortSizes.plugNeeds(site.saw())));
     for (String panel : port.through()) {
       if (!draft.hasBoard(panel)) {
         throw new DesignException(

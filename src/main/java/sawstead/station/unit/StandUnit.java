@@ -32,12 +32,10 @@ final class StandUnit implements Unit {
 
   private final Site site;
   private final StandFrame frame;
-  private final Joints joints;
 
   StandUnit(Site site) {
     this.site = site;
     frame = new StandFrame(site);
-    joints = new Joints(site.wish().stand().joint());
   }
 
   @Override
@@ -161,11 +159,11 @@ final class StandUnit implements Unit {
       }
       if (frame.closing(side) == SideWish.PANEL) {
         String panel = "stand/panel-" + side.word();
-        draft.join(joints.lap(false), panel, stretcher(side, true));
-        draft.join(joints.lap(false), panel, stretcher(side, false));
+        draft.join(Joints.lap(), panel, stretcher(side, true));
+        draft.join(Joints.lap(), panel, stretcher(side, false));
       }
       if (draft.hasBoard(packer(side))) {
-        draft.join(joints.lap(false), packer(side), stretcher(side, true));
+        draft.join(Joints.lap(), packer(side), stretcher(side, true));
       }
     }
     for (int n = 1; n <= 4; n++) {
@@ -181,7 +179,7 @@ final class StandUnit implements Unit {
     boolean removable = isRemovable(id);
     for (String strip : stripsOf(side)) {
       if (frame.lapped()) {
-        draft.join(removable ? Joints.screwed(true) : joints.lap(false), id, strip);
+        draft.join(removable ? Joints.screwed(true) : Joints.lap(), id, strip);
       } else {
         draft.join(Joints.pocket(removable), id, strip);
       }

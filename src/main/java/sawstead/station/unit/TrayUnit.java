@@ -9,6 +9,7 @@ import sawstead.solid.Box;
 import sawstead.solid.Vec;
 import sawstead.station.Area;
 import sawstead.station.Draft;
+import sawstead.station.Remark;
 import sawstead.station.Site;
 import sawstead.station.Unit;
 
@@ -22,18 +23,26 @@ final class TrayUnit implements Unit {
   private static final double DEPTH = 50;
 
   private final Site site;
+  private final Area wanted;
   private final Area opening;
   private final double t;
 
   TrayUnit(Site site, Footing footing) {
     this.site = site;
     t = site.thickness();
-    opening =
+    Area bay = new StandFrame(site).bay().inset(t);
+    wanted =
         new Area(
             -footing.left().nominal(),
             footing.right().nominal(),
             footing.front().nominal(),
             footing.rear().nominal());
+    opening =
+        new Area(
+            Math.max(wanted.left(), bay.left()),
+            Math.min(wanted.right(), bay.right()),
+            Math.max(wanted.front(), bay.front()),
+            Math.min(wanted.rear(), bay.rear()));
   }
 
   @Override
@@ -64,6 +73,15 @@ final class TrayUnit implements Unit {
         Axis.Z,
         true,
         all.width() >= all.depth() ? Axis.X : Axis.Y);
+    if (!wanted.equals(opening)) {
+      draft.remark(
+          Remark.Weight.NOTE,
+          "opening-clipped",
+          List.of("stand/top"),
+          "the opening under the saw is cut to %.0f x %.0f mm, so that the tray hangs clear of the stretchers"
+              .formatted(opening.width(), opening.depth()),
+          "");
+    }
     draft.step(
         List.of("tray/left", "tray/right", "tray/front", "tray/rear", "tray/floor"),
         "screw the four strips under the top round its opening, then the floor, which comes off to be emptied",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sawstead.brief.Brief;
+import sawstead.brief.OutfeedWish;
 import sawstead.station.DesignException;
 import sawstead.station.Designer;
 import sawstead.station.FigureRule;
@@ -40,12 +41,22 @@ public final class Units {
     site.saw().opening().ifPresent(o -> units.add(new TrayUnit(site, o)));
     site.brief().vac().ifPresent(v -> units.add(new VacUnit(v, site)));
     site.outfeed()
-        .ifPresent(o -> units.add(new OutfeedUnit(site, o, site.wish().outfeed().orElseThrow())));
+        .ifPresent(box -> units.addAll(outfeed(site, box, site.wish().outfeed().orElseThrow())));
     site.left()
         .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().leftWing().orElseThrow())));
     site.right()
         .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().rightWing().orElseThrow())));
     units.add(new PortUnit(site));
+    return units;
+  }
+
+  private static List<Unit> outfeed(Site site, Site.BoxPlan box, OutfeedWish wish) {
+    List<Unit> units = new ArrayList<>();
+    units.add(new OutfeedUnit(site, box, wish));
+    units.add(new OutfeedLids(site, box, wish));
+    if (box.leafDepth() > 0) {
+      units.add(new OutfeedLeaf(box, wish));
+    }
     return units;
   }
 }

@@ -175,13 +175,15 @@ final class WingUnit implements Unit {
         continue;
       }
       draft.join(
-          wish.joint() == JointKind.RABBET ? joints.butt() : joints.corner(),
+          wish.joint() == JointKind.RABBET ? joints.butt() : joints.corner(true),
           id(side),
           id("bottom"));
       for (String end : List.of("front", "rear")) {
         if (draft.hasBoard(id(end))) {
           draft.join(
-              wish.joint() == JointKind.DADO ? joints.butt() : joints.corner(), id(side), id(end));
+              wish.joint() == JointKind.DADO ? joints.butt() : joints.corner(true),
+              id(side),
+              id(end));
         }
       }
     }
