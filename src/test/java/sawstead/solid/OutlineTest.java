@@ -72,7 +72,10 @@ class OutlineTest {
         () ->
             new Outline(
                 List.of(
-                    new Corner(0, 0, 0), new Corner(10, 0, -2), Corner.of(10, 2), Corner.of(0, 2))));
+                    new Corner(0, 0, 0),
+                    new Corner(10, 0, -2),
+                    Corner.of(10, 2),
+                    Corner.of(0, 2))));
   }
 
   private static void refuses(String part, org.junit.jupiter.api.function.Executable making) {
