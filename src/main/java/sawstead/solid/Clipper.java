@@ -42,9 +42,9 @@ final class Clipper {
     }
 
     void close(int end, double[] from, int plane) {
-      if (count + 2 > starts.length) {
-        starts = Arrays.copyOf(starts, 2 * starts.length);
+      if (4 * count + 4 > planes.length) {
         planes = Arrays.copyOf(planes, 2 * planes.length);
+        starts = Arrays.copyOf(starts, planes.length / 4 + 1);
       }
       System.arraycopy(from, plane, planes, 4 * count, 4);
       count++;

@@ -16,7 +16,8 @@ record Slabs(double[] heights, Plan plan, double[] arcGain) {
 
   /** The grid point next to a length, mm. */
   static double snap(double length) {
-    return Math.rint(length * (1 << 20)) * GRID;
+    // Adding zero turns a negative zero into zero: equal places must be equal keys.
+    return Math.rint(length * (1 << 20)) * GRID + 0.0;
   }
 
   /** Works out the columns; see the package's description for the steps. */

@@ -7,6 +7,9 @@ import java.util.Arrays;
  * whatever obstacle edge still reaches into it.
  */
 final class Wedge {
+  /** Cosine between outward normals below which two edges face each other. */
+  private static final double FACING = -0.9;
+
   private double[] lines = new double[48];
   private int count;
 
@@ -29,13 +32,20 @@ final class Wedge {
     count++;
   }
 
-  /** True if some stretch of the segment lies inside by more than the margin. */
+  /**
+   * True if some stretch of a border edge lies inside by more than the margin. Against a line that
+   * faces the edge the margin is none: what lies between the two may be thinner than it.
+   */
   boolean isEntered(double au, double av, double bu, double bv, double margin) {
+    double length = Math.hypot(bu - au, bv - av);
+    double outU = (bv - av) / length;
+    double outV = (au - bu) / length;
     double t0 = 0;
     double t1 = 1;
     for (int i = 0; i < 3 * count; i += 3) {
-      double da = lines[i] * au + lines[i + 1] * av - lines[i + 2] + margin;
-      double db = lines[i] * bu + lines[i + 1] * bv - lines[i + 2] + margin;
+      double slack = lines[i] * outU + lines[i + 1] * outV < FACING ? 0 : margin;
+      double da = lines[i] * au + lines[i + 1] * av - lines[i + 2] + slack;
+      double db = lines[i] * bu + lines[i + 1] * bv - lines[i + 2] + slack;
       if (da >= 0 && db >= 0) {
         return false;
       }
