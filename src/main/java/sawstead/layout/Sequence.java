@@ -69,7 +69,7 @@ final class Sequence {
   private void free(int sheet, SawNode node) {
     if (node instanceof SawNode.Sawn sawn) {
       Waiting waiting = new Waiting(sheet, sawn);
-      if (sawn.how().guide() == Guide.RAIL) {
+      if (sawn.how().guide().tool() == Tool.GUIDED) {
         atRail.addLast(waiting);
       } else {
         atTable.computeIfAbsent(setting(sawn), s -> new ArrayList<>()).add(waiting);
@@ -116,7 +116,7 @@ final class Sequence {
     SawNode.Sawn node = waiting.node();
     Region region = node.region();
     OptionalDouble setting =
-        node.how().guide() == Guide.RAIL
+        node.how().guide().tool() == Tool.GUIDED
             ? OptionalDouble.empty()
             : OptionalDouble.of(Steps.mm(node.how().setting()));
     cuts.get(waiting.sheet())
