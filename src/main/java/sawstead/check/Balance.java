@@ -123,7 +123,9 @@ final class Balance {
     return new double[] {mass * onA, mass * onB, mass * onC};
   }
 
-  /** Distance of the centre of mass from the line through two contacts, positive to its left, mm. */
+  /**
+   * Distance of the centre of mass from the line through two contacts, positive to its left, mm.
+   */
   private double inside(Support a, Support b) {
     double length = Math.hypot(b.at().x() - a.at().x(), b.at().y() - a.at().y());
     return cross(a.at(), b.at(), centre) / length;
@@ -148,8 +150,7 @@ final class Balance {
     List<Support> chain = new ArrayList<>();
     for (Support next : sorted) {
       while (chain.size() >= 2
-          && cross(
-                  chain.get(chain.size() - 2).at(), chain.get(chain.size() - 1).at(), next.at())
+          && cross(chain.get(chain.size() - 2).at(), chain.get(chain.size() - 1).at(), next.at())
               <= 0) {
         chain.remove(chain.size() - 1);
       }

@@ -13,9 +13,9 @@ import sawstead.measure.Measured.Origin;
 import sawstead.station.Figure;
 
 /**
- * What was not measured, and what that costs: {@code certainty} (note), at most one a section of the
- * brief, for values that stand in for a measurement and widen the band of a figure, and for every
- * value that the user called unknown.
+ * What was not measured, and what that costs: {@code certainty} (note), at most one a section of
+ * the brief, for values that stand in for a measurement and widen the band of a figure, and for
+ * every value that the user called unknown.
  *
  * <p>Exact: a figure names the measurements that widen its band.
  */

@@ -21,10 +21,6 @@ final class Clashes {
     String b = overlap.b().id();
     boolean inOrder = a.compareTo(b) < 0;
     return new Clash(
-        inOrder ? a : b,
-        inOrder ? b : a,
-        overlap.volume(),
-        overlap.depth(),
-        overlap.centroid());
+        inOrder ? a : b, inOrder ? b : a, overlap.volume(), overlap.depth(), overlap.centroid());
   }
 }

@@ -15,8 +15,8 @@ import sawstead.solid.Recess;
 import sawstead.solid.Vec;
 
 /**
- * The room that one cut leaves empty in a panel, as a body in the station's frame: what a screw must
- * not meet.
+ * The room that one cut leaves empty in a panel, as a body in the station's frame: what a screw
+ * must not meet.
  *
  * @param feature the cut
  * @param body the empty room, closed
@@ -32,8 +32,7 @@ record CutAir(Feature feature, Body body) {
       } else if (feature instanceof Opening o) {
         airs.add(air(board, o, o.outline(), board.thickness(), Face.BACK));
       } else if (feature instanceof Bore b) {
-        airs.add(
-            air(board, b, b.outline(), b.through() ? board.thickness() : b.depth(), b.face()));
+        airs.add(air(board, b, b.outline(), b.through() ? board.thickness() : b.depth(), b.face()));
       }
     }
     return airs;

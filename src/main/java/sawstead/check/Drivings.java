@@ -20,11 +20,11 @@ import sawstead.station.Step;
 /**
  * When each fastener is driven, and whether a straight bit reaches its head then.
  *
- * <p>A fastener is driven in the step that brings the last of its parts. When all of them
- * come in that step, it is driven on the bench, and only they can be in the way; else what earlier
- * steps brought can be too, each part in its final place. What comes in the same step can wait until it
- * is driven, and what no step names comes whenever it may. The bit is {@link #BIT} long and
- * as thick as the head, at least {@link #THIN}; the drill behind it is not looked at.
+ * <p>A fastener is driven in the step that brings the last of its parts. When all of them come in
+ * that step, it is driven on the bench, and only they can be in the way; else what earlier steps
+ * brought can be too, each part in its final place. What comes in the same step can wait until it
+ * is driven, and what no step names comes whenever it may. The bit is {@link #BIT} long and as
+ * thick as the head, at least {@link #THIN}; the drill behind it is not looked at.
  */
 final class Drivings {
   /** Length of a bit in its holder, mm (common practice, no source). */

@@ -9,9 +9,10 @@ import sawstead.station.Figure;
  * The figures of a station keep their distance, as measured and at the worst ends of their bands.
  *
  * <ul>
- *   <li>{@code relief-shallow} (stop as measured, mind in the band): a bar or washer would scrape in
- *       its relief groove;
- *   <li>{@code groove-floor-in-band} (mind): less than {@link FloorCheck#LEAST} may remain under it;
+ *   <li>{@code relief-shallow} (stop as measured, mind in the band): a bar or washer would scrape
+ *       in its relief groove;
+ *   <li>{@code groove-floor-in-band} (mind): less than {@link FloorCheck#LEAST} may remain under
+ *       it;
  *   <li>{@code vac-doorway} (stop as measured, mind in the band): the vac does not pass under the
  *       upper stretcher of its side;
  *   <li>{@code vac-lid-room} (mind): its lid cannot be taken off in place;

@@ -11,8 +11,8 @@ import sawstead.solid.Vec;
  * One thing that a check has to say about a station.
  *
  * @param severity how much it weighs
- * @param rule stable short code in kebab-case, {@code screw-breakthrough}: what tests, users and the
- *     list in the README name it by
+ * @param rule stable short code in kebab-case, {@code screw-breakthrough}: what tests, users and
+ *     the list in the README name it by
  * @param about ids of bodies, fasteners or motions, or paths of the brief; the first is the one to
  *     look at
  * @param at a point to look at, station frame, mm, where there is one

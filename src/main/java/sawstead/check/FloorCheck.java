@@ -49,11 +49,7 @@ final class FloorCheck implements Check {
     if (thinnest != null) {
       notes.add(
           Margin.length(
-              "relief-floor",
-              "wood under the relief grooves",
-              List.of(thinnest),
-              least,
-              LEAST));
+              "relief-floor", "wood under the relief grooves", List.of(thinnest), least, LEAST));
     }
     return notes.outcome();
   }

@@ -28,8 +28,7 @@ final class ProudCheck implements Check {
 
   /** Figures that are a drop below the table, and what a person calls the unit that has it. */
   private static final Map<String, String> UNITS =
-      Map.of(
-          "outfeedDrop", "outfeed", "leftWingDrop", "left wing", "rightWingDrop", "right wing");
+      Map.of("outfeedDrop", "outfeed", "leftWingDrop", "left wing", "rightWingDrop", "right wing");
 
   @Override
   public Outcome judge(Scene scene) {

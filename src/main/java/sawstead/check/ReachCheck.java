@@ -21,7 +21,8 @@ final class ReachCheck implements Check {
         byUnit.computeIfAbsent(unit, u -> new ArrayList<>()).add(driving);
       }
     }
-    return Outcome.of(byUnit.entrySet().stream().map(e -> finding(e.getKey(), e.getValue())).toList());
+    return Outcome.of(
+        byUnit.entrySet().stream().map(e -> finding(e.getKey(), e.getValue())).toList());
   }
 
   private static Finding finding(String unit, List<Driving> blocked) {

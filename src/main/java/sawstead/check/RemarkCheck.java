@@ -12,9 +12,9 @@ import sawstead.solid.Vec;
 import sawstead.station.Remark;
 
 /**
- * Passes on what the units said about their own design, under their rules and weights. Remarks of one
- * rule that forbid nothing and ask for the same remedy become one finding: twelve joints that want a
- * longer screw are one walk to the shop.
+ * Passes on what the units said about their own design, under their rules and weights. Remarks of
+ * one rule that forbid nothing and ask for the same remedy become one finding: twelve joints that
+ * want a longer screw are one walk to the shop.
  */
 final class RemarkCheck implements Check {
   private record Kind(Remark.Weight weight, String rule, String remedy, String own) {}

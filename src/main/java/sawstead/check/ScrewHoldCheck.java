@@ -19,12 +19,12 @@ import sawstead.solid.Overlap;
  *   <li>{@code screw-meets-port} (stop): the same for a port, an opening or another's bore;
  *   <li>{@code screw-edge} (stop): there is less than {@link #AROUND} of wood beside it;
  *   <li>{@code screw-short} (stop below {@link #LEAST_HOLD} diameters in its last part, for it then
- *       holds nothing; mind when the part has room for {@link #FULL_HOLD} diameters, REF-FAS-13, and
- *       it holds less than half of them).
+ *       holds nothing; mind when the part has room for {@link #FULL_HOLD} diameters, REF-FAS-13,
+ *       and it holds less than half of them).
  * </ul>
  *
- * Exact for shanks as cylinders; heads and the taper of tips are not looked at. Bolts are for {@link
- * BoltCheck}.
+ * Exact for shanks as cylinders; heads and the taper of tips are not looked at. Bolts are for
+ * {@link BoltCheck}.
  */
 final class ScrewHoldCheck implements Check {
   /** Least wood beside a shank, mm (common practice, no source). */

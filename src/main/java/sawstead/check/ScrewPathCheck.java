@@ -56,9 +56,7 @@ final class ScrewPathCheck implements Check {
                               + String.join(" and ", fastener.joins())
                               + " runs into "
                               + other.id(),
-                      "move "
-                          + other.id()
-                          + " aside, or leave the screw out there"));
+                      "move " + other.id() + " aside, or leave the screw out there"));
     }
   }
 

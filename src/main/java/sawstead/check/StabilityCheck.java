@@ -13,11 +13,11 @@ import sawstead.station.Site;
  * <ul>
  *   <li>{@code tips} (stop): the centre of mass is not over the hull of the supports (REF-STB-02);
  *   <li>{@code tips-when-pushed} (stop below {@link #LEAST_PUSH}, mind below {@link #USUAL_PUSH}):
- *       the force at table height that begins to tip it (REF-STB-01) is one that feeding a board may
- *       have (REF-STB-09, common practice, no source);
- *   <li>{@code wheel-overload} (stop): a caster would carry more than its rating when only three touch
- *       the floor (REF-STB-04, not the dealers' third of REF-STB-03), or a bought frame, which is
- *       rated as a whole, more than its own.
+ *       the force at table height that begins to tip it (REF-STB-01) is one that feeding a board
+ *       may have (REF-STB-09, common practice, no source);
+ *   <li>{@code wheel-overload} (stop): a caster would carry more than its rating when only three
+ *       touch the floor (REF-STB-04, not the dealers' third of REF-STB-03), or a bought frame,
+ *       which is rated as a whole, more than its own.
  * </ul>
  *
  * Conservative: swivelled casters count at their nearest; heuristic in that lids are shut, the vac
@@ -46,8 +46,7 @@ final class StabilityCheck implements Check {
     double margin = balance.margin();
     Vec floor = new Vec(balance.centre().x(), balance.centre().y(), 0);
     notes.add(
-        Margin.length(
-            "static-margin", "centre of mass inside the supports", about, margin, 0));
+        Margin.length("static-margin", "centre of mass inside the supports", about, margin, 0));
     if (margin <= 0) {
       notes.add(
           Finding.stop(

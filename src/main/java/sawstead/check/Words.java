@@ -8,9 +8,9 @@ import sawstead.measure.Unit;
 import sawstead.solid.Vec;
 
 /**
- * Amounts as the user reads them: in the unit of the brief, inches as fractions to 1/32. What is too
- * small for a mark on a rule is written in millimetres, with the unit beside it, whatever the brief
- * is in; so no number ever stands without its unit.
+ * Amounts as the user reads them: in the unit of the brief, inches as fractions to 1/32. What is
+ * too small for a mark on a rule is written in millimetres, with the unit beside it, whatever the
+ * brief is in; so no number ever stands without its unit.
  *
  * @param unit of the brief
  */

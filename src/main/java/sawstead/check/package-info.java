@@ -1,5 +1,6 @@
 /**
- * Judges a station: what clashes, what fits by how much, what may break, tip, bind or break through.
+ * Judges a station: what clashes, what fits by how much, what may break, tip, bind or break
+ * through.
  *
  * <p><b>Enters:</b> a {@link sawstead.station.Station}. <b>Leaves:</b> a {@link
  * sawstead.check.Report}: clashes, free ways of envelopes, motions, fasteners with their steps,

@@ -53,8 +53,7 @@ final class BuildCommand implements Callable<Integer> {
       progress.begin("writing " + target);
       BuildWriter.write(report, target, ascii ? StlForm.TEXT : StlForm.BINARY);
     } catch (ExportException e) {
-      throw new Refusal(
-          List.of(new Trouble(e.what(), e.where(), e.remedy())));
+      throw new Refusal(List.of(new Trouble(e.what(), e.where(), e.remedy())));
     }
     PrintWriter out = streams.outText();
     ReportText.lines(report, new Paint(streams.terminal())).forEach(out::println);

@@ -14,7 +14,8 @@ import sawstead.export.report.ReportWriter;
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
-    description = "Says whether a brief's station can be cut, what fits by how much, and what clashes.",
+    description =
+        "Says whether a brief's station can be cut, what fits by how much, and what clashes.",
     footer = {"", "Exit codes: 0 fine, 1 do not cut, 2 bad input, 3 a fault of the program."})
 final class CheckCommand implements Callable<Integer> {
   private final Streams streams;

@@ -44,7 +44,8 @@ public final class Main {
     line.addSubcommand(new BreakdownCommand());
     line.setOut(streams.outText());
     line.setErr(streams.errText());
-    line.setColorScheme(CommandLine.Help.defaultColorScheme(streams.terminal() ? Ansi.ON : Ansi.OFF));
+    line.setColorScheme(
+        CommandLine.Help.defaultColorScheme(streams.terminal() ? Ansi.ON : Ansi.OFF));
     line.setParameterExceptionHandler((e, a) -> badArguments(e));
     line.setExecutionExceptionHandler((e, c, r) -> failed(e));
     return line;

@@ -11,8 +11,8 @@ import sawstead.check.Words;
 import sawstead.station.Figure;
 
 /**
- * A report for people: the verdict with the working height, the sum of the heights as one would write
- * it on a board, what fits by how much, then findings in three lines each, worst first.
+ * A report for people: the verdict with the working height, the sum of the heights as one would
+ * write it on a board, what fits by how much, then findings in three lines each, worst first.
  */
 final class ReportText {
   private final Report report;
@@ -55,9 +55,7 @@ final class ReportText {
     String verdict =
         stops > 0
             ? paint.stop("do not cut") + ": " + reasons(stops)
-            : minds > 0
-                ? "look before you cut: " + things(minds) + " to mind"
-                : "clear to cut";
+            : minds > 0 ? "look before you cut: " + things(minds) + " to mind" : "clear to cut";
     String at =
         height == null
             ? "no saw, only panels of your own"

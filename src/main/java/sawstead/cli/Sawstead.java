@@ -12,7 +12,8 @@ import picocli.CommandLine.Spec;
     name = "sawstead",
     mixinStandardHelpOptions = true,
     versionProvider = Sawstead.Version.class,
-    description = "From a woodworker's own measurements to a table saw station that is proven to fit.",
+    description =
+        "From a woodworker's own measurements to a table saw station that is proven to fit.",
     commandListHeading = "%nCommands:%n",
     footer = {"", "Exit codes: 0 fine, 1 do not cut, 2 bad input, 3 a fault of the program."})
 final class Sawstead implements Callable<Integer> {

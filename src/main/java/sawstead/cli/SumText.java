@@ -12,8 +12,8 @@ import sawstead.station.Figure;
 import sawstead.station.Term;
 
 /**
- * A sum as one would write it on a board: {@code 4 casters + 23/32 base + 19-9/16 leg = 24-9/32 in}.
- * Where fractions are only the nearest ones, a second line has the millimetres.
+ * A sum as one would write it on a board: {@code 4 casters + 23/32 base + 19-9/16 leg = 24-9/32
+ * in}. Where fractions are only the nearest ones, a second line has the millimetres.
  */
 final class SumText {
   /** Rounding that a fraction may hide before the millimetres are told as well, mm. */
@@ -24,7 +24,12 @@ final class SumText {
   static List<String> lines(Figure figure, Words words) {
     List<String> lines = new ArrayList<>();
     String unit = words.unit() == Unit.MM ? "mm" : "in";
-    lines.add("  " + sum(figure, t -> words.bare(Math.abs(t.value()))) + words.bare(figure.nominal()) + " " + unit);
+    lines.add(
+        "  "
+            + sum(figure, t -> words.bare(Math.abs(t.value())))
+            + words.bare(figure.nominal())
+            + " "
+            + unit);
     if (words.unit() == Unit.INCH && figure.sum().stream().anyMatch(SumText::isRounded)) {
       LengthFormat mm = LengthFormat.millimetres();
       lines.add(

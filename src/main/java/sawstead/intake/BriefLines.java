@@ -8,8 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Finds the line of a file on which a place of the brief stands, for whoever finds fault with a brief
- * only later and knows the place but not the file.
+ * Finds the line of a file on which a place of the brief stands, for whoever finds fault with a
+ * brief only later and knows the place but not the file.
  */
 public final class BriefLines {
 
@@ -18,9 +18,9 @@ public final class BriefLines {
   private BriefLines() {}
 
   /**
-   * The line, counted from 1, of a place such as {@code station.ports[0].through}; where the file does
-   * not write that key, the line of the section nearest to it; 0 when there is nothing of it, or when
-   * the file cannot be read.
+   * The line, counted from 1, of a place such as {@code station.ports[0].through}; where the file
+   * does not write that key, the line of the section nearest to it; 0 when there is nothing of it,
+   * or when the file cannot be read.
    */
   public static int lineOf(Path file, String place) {
     try {

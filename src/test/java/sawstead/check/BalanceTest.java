@@ -41,8 +41,7 @@ class BalanceTest {
   void loads_ofThreeSupports_areThoseOfStatics() {
     // REF-STB-04: W 1, contacts (0,0), (600,0), (600,500), cm (320,240) -> 0.46667, 0.05333, 0.48.
     Balance balance = new Balance(1, new Vec(320, 240, 300), rectangle(600, 500, 0));
-    double[] loads =
-        balance.loads(support(0, 0, 0), support(600, 0, 0), support(600, 500, 0));
+    double[] loads = balance.loads(support(0, 0, 0), support(600, 0, 0), support(600, 500, 0));
     assertArrayEquals(new double[] {0.46667, 0.05333, 0.48}, loads, 5e-6);
   }
 

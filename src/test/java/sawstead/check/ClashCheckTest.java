@@ -31,8 +31,7 @@ class ClashCheckTest {
     Outcome outcome = Sample.ask(new ClashCheck(), pair(17.9));
     assertEquals(List.of("stop clash"), Sample.rules(outcome));
     assertEquals(List.of("rack/high", "rack/low"), outcome.findings().get(0).about());
-    assertEquals(
-        "rack/high and rack/low overlap by 0.1 mm", outcome.findings().get(0).says());
+    assertEquals("rack/high and rack/low overlap by 0.1 mm", outcome.findings().get(0).says());
   }
 
   @Test

@@ -18,7 +18,8 @@ class FindingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "Clash", "screw edge", "screw_edge", "-screw", "screw-", "screw--edge"})
+  @ValueSource(
+      strings = {"", "Clash", "screw edge", "screw_edge", "-screw", "screw-", "screw--edge"})
   void new_withARuleThatIsNoCode_isRefused(String rule) {
     assertThrows(
         IllegalArgumentException.class, () -> finding(Severity.NOTE, rule, "it is so", "do it"));

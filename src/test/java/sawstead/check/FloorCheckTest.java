@@ -45,6 +45,7 @@ class FloorCheckTest {
   void judge_ofGroovesSideBySide_saysNothing() {
     String beside = "{groove: {from: [0,80], to: [400,80], width: 20, depth: 7, face: back}}";
     assertEquals(
-        List.of(), Sample.rules(Sample.ask(new FloorCheck(), panel(groove(7, "front") + ", " + beside))));
+        List.of(),
+        Sample.rules(Sample.ask(new FloorCheck(), panel(groove(7, "front") + ", " + beside))));
   }
 }

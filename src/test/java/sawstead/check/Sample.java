@@ -19,7 +19,9 @@ final class Sample {
 
   private Sample() {}
 
-  /** The station of a brief that has one sheet of 18 mm named ply and the given further sections. */
+  /**
+   * The station of a brief that has one sheet of 18 mm named ply and the given further sections.
+   */
   static Station station(String sections) {
     try {
       byte[] text = (HEAD + sections).getBytes(StandardCharsets.UTF_8);

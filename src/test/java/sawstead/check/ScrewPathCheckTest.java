@@ -35,8 +35,7 @@ class ScrewPathCheckTest {
             + " [0,0,-18]}}";
     Outcome outcome = Sample.ask(new ScrewPathCheck(), rack(THROUGH, third));
     assertEquals(List.of("stop screw-meets-body"), Sample.rules(outcome));
-    assertEquals(
-        List.of("rack/under", "rack/high/screw-1"), outcome.findings().get(0).about());
+    assertEquals(List.of("rack/under", "rack/high/screw-1"), outcome.findings().get(0).about());
   }
 
   @Test
@@ -47,7 +46,6 @@ class ScrewPathCheckTest {
         List.of("stop screw-meets-screw"),
         Sample.rules(Sample.ask(new ScrewPathCheck(), rack(THROUGH + ", " + near, ""))));
     assertEquals(
-        List.of(),
-        Sample.rules(Sample.ask(new ScrewPathCheck(), rack(THROUGH + ", " + far, ""))));
+        List.of(), Sample.rules(Sample.ask(new ScrewPathCheck(), rack(THROUGH + ", " + far, ""))));
   }
 }

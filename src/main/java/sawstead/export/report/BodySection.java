@@ -10,8 +10,8 @@ import sawstead.station.PartKind;
 import sawstead.station.Station;
 
 /**
- * {@code bodies}: everything that takes up space. {@code length}, {@code width} and {@code thickness}
- * are the extents along the local u, v and w; for a panel u runs along the grain.
+ * {@code bodies}: everything that takes up space. {@code length}, {@code width} and {@code
+ * thickness} are the extents along the local u, v and w; for a panel u runs along the grain.
  */
 final class BodySection {
   private BodySection() {}

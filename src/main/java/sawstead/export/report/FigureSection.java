@@ -4,7 +4,9 @@ import java.io.IOException;
 import sawstead.station.Figure;
 import sawstead.station.Station;
 
-/** {@code figures}: by name, with bands, the sum that each is, and the measurements that widen it. */
+/**
+ * {@code figures}: by name, with bands, the sum that each is, and the measurements that widen it.
+ */
 final class FigureSection {
   private FigureSection() {}
 

@@ -17,8 +17,7 @@ final class MotionSection {
   private MotionSection() {}
 
   static void write(Report report, Json json) throws IOException {
-    json.objects(
-        "motions", report.passages(), passage -> write(report.station(), passage, json));
+    json.objects("motions", report.passages(), passage -> write(report.station(), passage, json));
   }
 
   private static void write(Station station, Passage passage, Json json) throws IOException {

@@ -5,11 +5,11 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Doubles as decimal numbers: in full, but without the digits that only rounding made, so that a sum
- * of 12.7 does not come out as 12.700000000000003.
+ * Doubles as decimal numbers: in full, but without the digits that only rounding made, so that a
+ * sum of 12.7 does not come out as 12.700000000000003.
  *
- * <p>The shortest decimal near a value is taken when it lies within {@link #NOISE} (absolute, and of
- * the value) of it; anything else keeps all its digits.
+ * <p>The shortest decimal near a value is taken when it lies within {@link #NOISE} (absolute, and
+ * of the value) of it; anything else keeps all its digits.
  */
 final class Numbers {
   /** What a few sums and products of doubles may be off, absolute and as a share of the value. */

@@ -29,8 +29,8 @@ public final class ReportWriter {
   /**
    * Writes a report as indented JSON with a line's end after it; the stream stays open.
    *
-   * <p>{@code stl} of a body is the path that {@code build} gives its mesh, relative to the folder of
-   * the report: {@code stl/<id>.stl}. Hardware has none.
+   * <p>{@code stl} of a body is the path that {@code build} gives its mesh, relative to the folder
+   * of the report: {@code stl/<id>.stl}. Hardware has none.
    */
   public static void write(Report report, OutputStream out) throws IOException {
     JsonGenerator generator = FACTORY.createGenerator(out, JsonEncoding.UTF8);
