@@ -4,7 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.algorithm.Orientation;
@@ -24,7 +24,7 @@ final class Cells {
   private static final int OUTSIDE = -1;
 
   private final List<Polygon> polygons = new ArrayList<>();
-  private final Map<Linework.Edge, int[]> sides = new HashMap<>();
+  private final Map<Linework.Edge, int[]> sides = new LinkedHashMap<>();
   private final List<List<Linework.Edge>> borders = new ArrayList<>();
   private BitSet[] inside;
 
@@ -38,11 +38,21 @@ final class Cells {
       polygonizer.add(JTS.createLineString(new Coordinate[] {a, b}));
     }
     Cells cells = new Cells();
-    for (Object polygon : polygonizer.getPolygons()) {
-      cells.add((Polygon) polygon, linework);
+    for (Polygon polygon : inOneOrder(polygonizer.getPolygons())) {
+      cells.add(polygon, linework);
     }
     cells.flood();
     return cells;
+  }
+
+  /** The polygonizer keeps hash sets: without an order of our own, no two runs give one mesh. */
+  private static List<Polygon> inOneOrder(Iterable<?> polygons) {
+    List<Polygon> sorted = new ArrayList<>();
+    for (Object polygon : polygons) {
+      sorted.add((Polygon) ((Polygon) polygon).norm());
+    }
+    sorted.sort(Polygon::compareTo);
+    return sorted;
   }
 
   private void add(Polygon polygon, Linework linework) {

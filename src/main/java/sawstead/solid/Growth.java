@@ -2,9 +2,7 @@ package sawstead.solid;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Grows convex regions around seeds within all columns that have material throughout a run of
@@ -93,18 +91,8 @@ final class Growth {
 
   /** A large convex region of material around a seed triangle. */
   Wedge around(double[] seed) {
-    double[] nearness = new double[borders.length / 4];
-    double cu = (seed[0] + seed[2] + seed[4]) / 3;
-    double cv = (seed[1] + seed[3] + seed[5]) / 3;
-    for (int i = 0; i < nearness.length; i++) {
-      nearness[i] = squareDistance(cu, cv, 4 * i);
-    }
     int[] order =
-        IntStream.range(0, nearness.length)
-            .boxed()
-            .sorted(Comparator.comparingDouble(i -> nearness[i]))
-            .mapToInt(i -> 4 * i)
-            .toArray();
+        nearestFirst((seed[0] + seed[2] + seed[4]) / 3, (seed[1] + seed[3] + seed[5]) / 3);
     Wedge wedge = new Wedge(bounds[0], bounds[1], bounds[2], bounds[3]);
     for (int i : order) {
       if (isEntered(wedge, i) && least(seed, i) >= -BESIDE) {
@@ -117,6 +105,21 @@ final class Growth {
       }
     }
     return wedge;
+  }
+
+  /** Border edges by their distance from a point; as whole numbers, which sort without boxes. */
+  private int[] nearestFirst(double u, double v) {
+    long[] keys = new long[borders.length / 4];
+    for (int i = 0; i < keys.length; i++) {
+      // The bits of positive floats sort as the floats do.
+      keys[i] = (long) Float.floatToIntBits((float) squareDistance(u, v, 4 * i)) << 32 | 4L * i;
+    }
+    Arrays.sort(keys);
+    int[] order = new int[keys.length];
+    for (int i = 0; i < keys.length; i++) {
+      order[i] = (int) keys[i];
+    }
+    return order;
   }
 
   /**
