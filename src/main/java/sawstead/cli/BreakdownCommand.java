@@ -116,7 +116,8 @@ public final class BreakdownCommand implements Callable<Integer> {
     List<Stock> stock = new ArrayList<>();
     for (String text : sheets) {
       double[] size = size("--sheet", text, text);
-      stock.add(Stock.sheet(text, BOARD, size[0], size[1], edge));
+      String name = plain(size[0]) + "x" + plain(size[1]);
+      stock.add(Stock.sheet(name, BOARD, size[0], size[1], edge));
     }
     for (String text : offcuts) {
       int equals = text.indexOf('=');

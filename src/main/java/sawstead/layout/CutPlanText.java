@@ -70,6 +70,7 @@ public final class CutPlanText {
     String with =
         switch (cut.guide()) {
           case RAIL -> "guided saw";
+          case PACKED_RAIL -> "guided saw, rail on the work and a strip as thick beside it";
           case FENCE -> "table saw, fence at " + Lengths.text(cut.setting().orElse(0));
           case SLED -> "table saw, sled, stop at " + Lengths.text(cut.setting().orElse(0));
         };

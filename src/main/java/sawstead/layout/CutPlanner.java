@@ -106,8 +106,8 @@ public final class CutPlanner {
                   copy.part().name(),
                   Steps.mm(region.x0()),
                   Steps.mm(region.y0()),
-                  Steps.mm(region.length()),
-                  Steps.mm(region.width()),
+                  Steps.mm(finished.piece().length() - group.room()),
+                  Steps.mm(finished.piece().width() - group.room()),
                   copy.turned() || finished.piece().turned()));
     } else if (node instanceof SawNode.Left left) {
       offcut(left.region());
@@ -143,9 +143,10 @@ public final class CutPlanner {
     if (unsafe > 0) {
       cautions.add(
           unsafe
-              + " cuts along the rail leave less than "
-              + Lengths.text(request.limits().rest())
-              + " mm to rest it on: lay a strip of the same thickness beside the work");
+              + (unsafe == 1 ? " cut frees" : " cuts free")
+              + " strips too narrow to clamp under the rail (less than "
+              + Lengths.text(request.limits().clamped())
+              + " mm): take them from a wider piece, or plan them wider");
     }
     return new CutPlan(
         bound,

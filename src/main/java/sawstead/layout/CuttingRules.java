@@ -4,7 +4,7 @@ package sawstead.layout;
  * Which guide may lead a cut. Common practice, no source: a piece goes against the fence only by an
  * edge that is long enough for its width, with enough between fence and blade to push safely; a
  * short edge goes on the sled; what is too large or heavy for the saw is cut along a rail, which
- * needs something to rest on.
+ * needs something to rest on: the work, or the work and a strip beside it.
  */
 final class CuttingRules {
   private final SawLimits limits;
@@ -48,7 +48,11 @@ final class CuttingRules {
       }
     }
     int rest = region.extent(along.across()) - nearSize - kerf(Guide.RAIL);
-    return Guidance.rail(Steps.mm(Math.max(nearSize, rest)) >= limits.rest());
+    double wider = Steps.mm(Math.max(nearSize, rest));
+    if (wider >= limits.rest()) {
+      return Guidance.rail(true);
+    }
+    return new Guidance(Guide.PACKED_RAIL, -1, wider >= limits.clamped());
   }
 
   private boolean fenceHolds(Region region, Direction along) {

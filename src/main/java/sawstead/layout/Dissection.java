@@ -14,6 +14,9 @@ import sawstead.layout.packing.Tile;
  * once; later, one row after another. Equal tiles lie side by side, so that they share a setting.
  */
 final class Dissection {
+  /** What is too large by less than this is not worth a cut, in steps: 0.05 mm. */
+  private static final int HAIR = 50;
+
   private final CuttingRules rules;
   private final int room;
 
@@ -69,10 +72,10 @@ final class Dissection {
       return slice(region, direction, ordered(region, direction, row.parts()));
     }
     Tile.Piece piece = (Tile.Piece) tile;
-    if (region.length() > piece.length() - room) {
+    if (region.length() > piece.length() - room + HAIR) {
       return cut(region, Direction.WIDTH, piece.length() - room, piece);
     }
-    if (region.width() > piece.width() - room) {
+    if (region.width() > piece.width() - room + HAIR) {
       return cut(region, Direction.LENGTH, piece.width() - room, piece);
     }
     return new SawNode.Finished(region, piece);
@@ -93,14 +96,14 @@ final class Dissection {
     Direction across = direction.across();
     int crossNeed = extent(parts.get(0), across) - room;
     long full = parts.stream().filter(Dissection::fillsCross).count();
-    if (region.extent(across) > crossNeed && full >= 2) {
+    if (region.extent(across) > crossNeed + HAIR && full >= 2) {
       Region kept = region.between(across, region.near(across), region.near(across) + crossNeed);
       return sawn(region, direction, crossNeed, slice(kept, direction, parts));
     }
     Tile first = parts.get(0);
     int firstNeed = extent(first, direction) - room;
     if (parts.size() == 1) {
-      return region.extent(direction) > firstNeed
+      return region.extent(direction) > firstNeed + HAIR
           ? cut(region, across, firstNeed, first)
           : node(region, first);
     }

@@ -15,6 +15,9 @@ public final class PlanCheck {
   /** Two coordinates nearer than this are one, mm. Steps of the planner are a micrometre. */
   private static final double EXACT = 0.0015;
 
+  /** A piece may be left too large by this, mm: nobody saws off a twentieth. */
+  private static final double HAIR = 0.05;
+
   private final CutRequest request;
   private final CutPlan plan;
   private final List<String> faults = new ArrayList<>();
@@ -107,8 +110,12 @@ public final class PlanCheck {
   private static boolean same(Rest rest, PlacedPiece piece) {
     return near(rest.x0(), piece.x())
         && near(rest.y0(), piece.y())
-        && near(rest.x1(), piece.x() + piece.length())
-        && near(rest.y1(), piece.y() + piece.width());
+        && hair(rest.x1() - piece.x() - piece.length())
+        && hair(rest.y1() - piece.y() - piece.width());
+  }
+
+  private static boolean hair(double excess) {
+    return excess >= -EXACT && excess <= HAIR + EXACT;
   }
 
   private static boolean near(double a, double b) {

@@ -13,6 +13,8 @@ package sawstead.layout;
  * @param narrowestAtFence least distance from fence to blade, mm
  * @param shortestHeld least longer side of a piece that can be held (clamped) on the sled, mm
  * @param rest least width of what the guide rail rests on, mm
+ * @param clamped least width that can be clamped under the rail, when a strip as thick lies beside
+ *     it to carry the rail, mm
  */
 public record SawLimits(
     double longest,
@@ -23,10 +25,11 @@ public record SawLimits(
     double shortestFenceEdge,
     double narrowestAtFence,
     double shortestHeld,
-    double rest) {
+    double rest,
+    double clamped) {
   /** A small jobsite saw. */
   public static final SawLimits SMALL_SAW =
-      new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 100);
+      new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 100, 30);
 
   /** The same limits with another fence. */
   public SawLimits withRipCapacity(double capacity) {
@@ -39,6 +42,7 @@ public record SawLimits(
         shortestFenceEdge,
         narrowestAtFence,
         shortestHeld,
-        rest);
+        rest,
+        clamped);
   }
 }

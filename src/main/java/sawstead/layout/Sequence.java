@@ -4,16 +4,23 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 
 /**
  * Brings the cuts of all sheets into one order: first what is cut along the rail, sheet by sheet;
  * then the table saw, one setting after another, each used for all pieces that wait for it from all
- * sheets. A setting is taken up when as little as possible will want it again later; heuristic.
+ * sheets. A setting that nothing will want again later is always taken up first, which can never
+ * cost one; where there is none, several choices are tried from the start and the order with the
+ * fewest settings is kept; heuristic.
  */
 final class Sequence {
+  /** Orders tried. */
+  private static final int TRIALS = 40;
+
   /** A setting of the table saw. */
   private record Setting(Guide guide, int steps) {}
 
@@ -21,17 +28,31 @@ final class Sequence {
   private record Waiting(int sheet, SawNode.Sawn node) {}
 
   private final List<List<Cut>> cuts = new ArrayList<>();
-  private final Map<Setting, List<Waiting>> atTable = new HashMap<>();
+  private final Map<Setting, List<Waiting>> atTable = new LinkedHashMap<>();
   private final Map<Setting, Integer> toCome = new HashMap<>();
   private final Deque<Waiting> atRail = new ArrayDeque<>();
+  private final SplittableRandom random;
+  private final boolean first;
   private int order;
   private int settings;
 
-  private Sequence() {}
+  private Sequence(int trial) {
+    first = trial == 0;
+    random = new SplittableRandom(trial);
+  }
 
   /** Orders the cuts of the given sheets. */
   static Sequence of(List<SawNode> sheets) {
-    Sequence sequence = new Sequence();
+    Sequence best = trial(sheets, 0);
+    for (int trial = 1; trial < TRIALS; trial++) {
+      Sequence other = trial(sheets, trial);
+      best = other.settings < best.settings ? other : best;
+    }
+    return best;
+  }
+
+  private static Sequence trial(List<SawNode> sheets, int trial) {
+    Sequence sequence = new Sequence(trial);
     for (SawNode sheet : sheets) {
       sequence.cuts.add(new ArrayList<>());
       sequence.count(sheet);
@@ -69,7 +90,7 @@ final class Sequence {
   private void free(int sheet, SawNode node) {
     if (node instanceof SawNode.Sawn sawn) {
       Waiting waiting = new Waiting(sheet, sawn);
-      if (sawn.how().guide() == Guide.RAIL) {
+      if (sawn.how().guide().tool() == Tool.GUIDED) {
         atRail.addLast(waiting);
       } else {
         atTable.computeIfAbsent(setting(sawn), s -> new ArrayList<>()).add(waiting);
@@ -86,10 +107,7 @@ final class Sequence {
 
   private void tableCuts() {
     while (!atTable.isEmpty()) {
-      Setting next = null;
-      for (Setting candidate : atTable.keySet()) {
-        next = next == null || before(candidate, next) ? candidate : next;
-      }
+      Setting next = next();
       settings++;
       List<Waiting> now = atTable.remove(next);
       while (now != null) {
@@ -98,6 +116,18 @@ final class Sequence {
         now = atTable.remove(next);
       }
     }
+  }
+
+  private Setting next() {
+    Setting best = null;
+    for (Setting candidate : atTable.keySet()) {
+      best = best == null || before(candidate, best) ? candidate : best;
+    }
+    if (first || toCome.get(best) == 0) {
+      return best;
+    }
+    List<Setting> waiting = new ArrayList<>(atTable.keySet());
+    return waiting.get(random.nextInt(waiting.size()));
   }
 
   private boolean before(Setting a, Setting b) {
@@ -116,7 +146,7 @@ final class Sequence {
     SawNode.Sawn node = waiting.node();
     Region region = node.region();
     OptionalDouble setting =
-        node.how().guide() == Guide.RAIL
+        node.how().guide().tool() == Tool.GUIDED
             ? OptionalDouble.empty()
             : OptionalDouble.of(Steps.mm(node.how().setting()));
     cuts.get(waiting.sheet())

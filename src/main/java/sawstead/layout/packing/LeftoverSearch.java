@@ -33,7 +33,7 @@ final class LeftoverSearch {
   Load widen(long until) {
     int at = best.leastFilled();
     SheetKind sheet = problem.sheets().get(best.sheets[at].kind);
-    long largest = largest(best.sheets[at]);
+    long largest = best.sheets[at].largestFree();
     long room = best.sheets[at].free + (best.free() - best.sheets[at].free) / 2;
     long[] most = {
       Math.min(sheet.length() - 1L, room / sheet.width()),
@@ -51,7 +51,7 @@ final class LeftoverSearch {
       long share = crew.used() + (until - crew.used()) / (ATTEMPTS - attempt);
       if (free(at, alongLength, strip, share)) {
         at = best.leastFilled();
-        largest = Math.max(strip * across, largest(best.sheets[at]));
+        largest = Math.max(strip * across, best.sheets[at].largestFree());
       } else {
         most[direction] = strip - 1;
       }
@@ -60,14 +60,6 @@ final class LeftoverSearch {
       }
     }
     return best;
-  }
-
-  private static long largest(OpenSheet sheet) {
-    long largest = 0;
-    for (Block group : sheet.groups) {
-      largest = Math.max(largest, (long) group.slack * group.cross());
-    }
-    return largest;
   }
 
   private boolean free(int at, boolean alongLength, long strip, long until) {

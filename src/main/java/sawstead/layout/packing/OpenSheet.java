@@ -10,6 +10,7 @@ final class OpenSheet {
   final List<Block> groups = new ArrayList<>();
   final List<Block> pieces = new ArrayList<>();
   long free;
+  private long largest = -1;
 
   private OpenSheet(int kind, Block root, long free) {
     this.kind = kind;
@@ -28,18 +29,27 @@ final class OpenSheet {
    * left at its far end.
    */
   OpenSheet on(int otherKind, SheetKind sheet) {
-    Block whole = root.copy();
-    if (sheet.width() > whole.width) {
-      Block outer = Block.group(false, whole.length, sheet.width());
-      outer.add(whole);
-      whole = outer;
-    }
-    if (sheet.length() > whole.length) {
-      Block outer = Block.group(true, sheet.length(), whole.width);
-      outer.add(whole);
-      whole = outer;
-    }
+    Block whole = lengthened(root.copy(), false, sheet.width());
+    whole = lengthened(whole, true, sheet.length());
     return new OpenSheet(otherKind, whole, free + sheet.area() - (long) root.length * root.width);
+  }
+
+  /** The same blocks in a group that is longer in one direction; groups go on alternating. */
+  private static Block lengthened(Block whole, boolean along, int extent) {
+    int more = extent - whole.extent(along);
+    if (more == 0) {
+      return whole;
+    }
+    if (whole.alongLength != along) {
+      Block outer =
+          along ? Block.group(true, extent, whole.width) : Block.group(false, whole.length, extent);
+      outer.add(whole);
+      return outer;
+    }
+    whole.length += along ? more : 0;
+    whole.width += along ? 0 : more;
+    whole.slack += more;
+    return whole;
   }
 
   OpenSheet copy() {
@@ -57,6 +67,18 @@ final class OpenSheet {
     }
   }
 
+  /** Area of the largest free rectangle. */
+  long largestFree() {
+    if (largest < 0) {
+      largest = 0;
+      for (int i = 0; i < groups.size(); i++) {
+        Block group = groups.get(i);
+        largest = Math.max(largest, (long) group.slack * group.cross());
+      }
+    }
+    return largest;
+  }
+
   /**
    * Puts a piece at the slack of a group; it must fit there.
    *
@@ -64,6 +86,7 @@ final class OpenSheet {
    *     otherwise the waste above it keeps the slack's whole extent along
    */
   void insert(Block group, Block piece, boolean keepAcross) {
+    largest = -1;
     boolean along = group.alongLength;
     int across = group.cross();
     int pieceAlong = piece.extent(along);
@@ -101,6 +124,7 @@ final class OpenSheet {
    * but the root is empty, and no group is filled by a single block.
    */
   void remove(Block block, int[] taken) {
+    largest = -1;
     drop(block, taken);
     Block group = block.parent;
     if (group == null) {

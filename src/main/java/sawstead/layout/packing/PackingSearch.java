@@ -4,19 +4,21 @@ import java.util.Optional;
 
 /**
  * Looks for a packing with the fewest counted sheets, then the lowest price, then the largest
- * single piece left over.
+ * single piece left over, then the fewest different widths of cut.
  *
  * <p>Anytime: a complete packing exists after the first moments and only gets better. The first
  * goal ends early when it meets the proven lower bound.
  */
 public final class PackingSearch {
   /** Shares of the budget after which the next goal is taken up. */
-  private static final double SHEETS_UNTIL = 0.85;
+  private static final double SHEETS_UNTIL = 0.8;
 
-  private static final double PRICE_UNTIL = 0.92;
+  private static final double PRICE_UNTIL = 0.86;
 
-  /** Most of the budget that the search for a large leftover may take. */
+  /** Most of the budget that the searches for a large leftover and for few settings may take. */
   private static final double LEFTOVER_SHARE = 0.3;
+
+  private static final double SETTING_SHARE = 0.15;
 
   private final PackingProblem problem;
   private final Budget budget;
@@ -70,8 +72,12 @@ public final class PackingSearch {
               ? null
               : reach(crew, best, new Goal(best.counted, best.price - 1), PRICE_UNTIL);
     }
-    long rest = (long) Math.min(budget.work() - crew.used(), LEFTOVER_SHARE * budget.work());
-    best = new LeftoverSearch(problem, crew, this::goOn, best).widen(crew.used() + rest);
+    long left = budget.work() - crew.used();
+    long share = (long) Math.min(0.6 * left, LEFTOVER_SHARE * budget.work());
+    best = new LeftoverSearch(problem, crew, this::goOn, best).widen(crew.used() + share);
+    share = (long) Math.min(budget.work() - crew.used(), SETTING_SHARE * budget.work());
+    Load found = best;
+    best = new SettingSearch(problem, budget.seed()).tidy(best, share, () -> goOn(crew, found));
     return Packing.of(best, stopped);
   }
 

@@ -96,7 +96,7 @@ final class Refill {
     for (int i = 0; i < load.count; i++) {
       OpenSheet sheet = load.sheets[i];
       work++;
-      if (sheet.free >= area) {
+      if (sheet.largestFree() >= area) {
         scan(sheet, i, l, w, false, fit);
         if (turn) {
           scan(sheet, i, w, l, true, fit);

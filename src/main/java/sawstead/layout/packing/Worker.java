@@ -14,25 +14,22 @@ import java.util.SplittableRandom;
 final class Worker {
   private static final int BEGINNINGS = 12;
 
-  /** Most pieces or rows that one ruin sets out to take. */
+  /** Most pieces that one ruin sets out to take. */
   private static final int MOST_TAKEN = 12;
 
-  /** One ruin in this many empties a whole sheet first. */
-  private static final int WHOLE_SHEET = 32;
-
-  private static final int COPY_WORK = 16;
   private static final int TURN_WORK = 400;
 
   private final PackingProblem problem;
   private final SplittableRandom random;
   private final boolean[] touched;
   private final Refill refill;
+  private final Ruin ruin;
   private final double heat;
 
   private Load now;
   private final Load next;
   private Goal goal;
-  private long ruinWork;
+  private long turnWork;
 
   /**
    * Makes a worker.
@@ -46,6 +43,7 @@ final class Worker {
     int copies = problem.pieces().stream().mapToInt(PieceKind::demand).sum();
     this.touched = new boolean[copies + 1];
     this.refill = new Refill(problem, random, touched);
+    this.ruin = new Ruin(random, touched);
     this.heat = heat * problem.pieceArea() / copies;
     this.next = Load.empty(problem);
   }
@@ -79,7 +77,7 @@ final class Worker {
   }
 
   private long work() {
-    return ruinWork + refill.work();
+    return turnWork + ruin.work() + refill.work();
   }
 
   Load load() {
@@ -90,10 +88,10 @@ final class Worker {
   boolean run(long amount) {
     long until = work() + amount;
     while (now.outArea > 0 && work() < until) {
-      ruinWork += TURN_WORK + 4L * now.count + 2L * now.out.length;
+      turnWork += TURN_WORK + 4L * now.count + 2L * now.out.length;
       next.copyFrom(now);
       Arrays.fill(touched, 0, Math.min(touched.length, next.count + 1), false);
-      ruin(next);
+      ruin.ruin(next, MOST_TAKEN);
       refill.refill(next, goal);
       double limit = now.outArea - heat * Math.log(1 - random.nextDouble());
       if (next.outArea <= limit) {
@@ -101,39 +99,5 @@ final class Worker {
       }
     }
     return now.outArea == 0;
-  }
-
-  private void ruin(Load load) {
-    int wanted = 1 + random.nextInt(MOST_TAKEN);
-    if (load.count > 0 && random.nextInt(WHOLE_SHEET) == 0) {
-      int at = random.nextInt(load.count);
-      load.close(at);
-      touched[at] = touched[load.count];
-    }
-    int taken = 0;
-    for (int attempt = 0; attempt < 20 && taken < wanted && load.count > 0; attempt++) {
-      taken += take(load, random.nextInt(load.count));
-    }
-  }
-
-  /** Takes one piece, or one group with all in it, from a sheet. */
-  private int take(Load load, int at) {
-    OpenSheet sheet = load.sheets[at];
-    int pieces = sheet.pieces.size();
-    if (pieces == 0) {
-      return 0;
-    }
-    if (!touched[at]) {
-      sheet = sheet.copy();
-      load.sheets[at] = sheet;
-      touched[at] = true;
-      ruinWork += COPY_WORK * (long) (sheet.groups.size() + pieces);
-    }
-    int pick = random.nextInt(pieces + sheet.groups.size());
-    Block block = pick < pieces ? sheet.pieces.get(pick) : sheet.groups.get(pick - pieces);
-    long free = sheet.free;
-    sheet.remove(block, load.out);
-    load.outArea += sheet.free - free;
-    return pieces - sheet.pieces.size();
   }
 }
