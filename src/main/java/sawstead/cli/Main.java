@@ -15,7 +15,7 @@ public final class Main {
 
   private final Streams streams;
 
-  private Main(Streams streams) {
+  Main(Streams streams) {
     this.streams = streams;
   }
 
@@ -27,16 +27,20 @@ public final class Main {
   /** One command, on the given streams; whatever happens, an exit code comes back. */
   static int run(Streams streams, String... args) {
     Main main = new Main(streams);
+    return main.run(main.commandLine(), args);
+  }
+
+  int run(CommandLine line, String... args) {
     try {
-      return main.commandLine().execute(args);
+      return line.execute(args);
     } catch (Throwable fault) {
       // picocli hands on what is no Exception: out of memory, a stack that is too deep.
-      return main.ourFault(fault);
+      return ourFault(fault);
     }
   }
 
   /** All commands. A new one is one line here. */
-  private CommandLine commandLine() {
+  CommandLine commandLine() {
     CommandLine line = new CommandLine(new Sawstead());
     line.addSubcommand(new CheckCommand(streams));
     line.addSubcommand(new BuildCommand(streams));
@@ -54,14 +58,19 @@ public final class Main {
   private int badArguments(ParameterException e) {
     CommandLine command = e.getCommandLine();
     String name = command.getCommandSpec().qualifiedName();
+    String what = e.getMessage();
     String remedy = "see " + name + " --help";
     if (e instanceof UnmatchedArgumentException unmatched) {
+      String word = unmatched.getUnmatched().get(0);
+      boolean noCommand = command.getParent() == null && !word.startsWith("-");
+      what = noCommand ? "there is no command " + word : name + " does not know " + word;
       List<String> near = unmatched.getSuggestions();
       if (!near.isEmpty()) {
-        remedy = "did you mean " + String.join(" or ", near) + "? " + remedy;
+        String words = String.join(" or ", near);
+        remedy = "did you mean " + (noCommand ? name + " " : "") + words + "? " + remedy;
       }
     }
-    tell(List.of(new Trouble(e.getMessage(), name, remedy)));
+    tell(List.of(new Trouble(what, name, remedy)));
     return ExitCode.BAD_INPUT;
   }
 
