@@ -2,24 +2,17 @@ package sawstead.intake;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.valid.IsValidOp;
-import org.locationtech.jts.operation.valid.TopologyValidationError;
 import sawstead.brief.Point;
 import sawstead.measure.Measured;
+import sawstead.solid.Corner;
+import sawstead.solid.Outline;
+import sawstead.solid.OutlineException;
 
 /**
  * Reads the {@code outline} of a panel or cut, and refuses one that encloses nothing or crosses
  * itself.
  */
 final class OutlineReader {
-
-  private static final GeometryFactory FACTORY = new GeometryFactory();
-
-  /** An area below this is a line, mm2. */
-  private static final double LEAST_AREA = 1e-3;
 
   private OutlineReader() {}
 
@@ -46,34 +39,21 @@ final class OutlineReader {
           "write at least three, such as [[0, 0], [600, 0], [600, 300]]");
       return;
     }
-    Polygon polygon = polygon(corners);
-    if (polygon.getArea() < LEAST_AREA && polygon.isValid()) {
-      section.problem("outline", "the outline encloses nothing", "write its corners in order");
-      return;
-    }
-    TopologyValidationError error = new IsValidOp(polygon).getValidationError();
-    if (error != null) {
-      Coordinate at = error.getCoordinate();
+    try {
+      Outline.polygon(corners.stream().map(c -> Corner.of(c.u(), c.v())).toList());
+    } catch (OutlineException e) {
       section.problem(
           "outline",
-          "the outline crosses or touches itself"
-              + (at == null
-                  ? ""
-                  : " at [" + words(section, at.x) + ", " + words(section, at.y) + "]"),
-          "write its corners in order, one way round, each once");
+          e.crossing()
+              .map(at -> "the outline crosses or touches itself at " + words(section, at))
+              .orElse("the outline encloses nothing"),
+          e.crossing().isPresent()
+              ? "write its corners in order, one way round, each once"
+              : "write its corners in order");
     }
   }
 
-  private static Polygon polygon(List<Point> corners) {
-    Coordinate[] ring = new Coordinate[corners.size() + 1];
-    for (int i = 0; i < ring.length; i++) {
-      Point corner = corners.get(i % corners.size());
-      ring[i] = new Coordinate(corner.u(), corner.v());
-    }
-    return FACTORY.createPolygon(ring);
-  }
-
-  private static String words(Section section, double length) {
-    return section.reading().inWords(length);
+  private static String words(Section section, double[] at) {
+    return "[" + section.reading().inWords(at[0]) + ", " + section.reading().inWords(at[1]) + "]";
   }
 }

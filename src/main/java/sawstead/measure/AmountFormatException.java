@@ -3,7 +3,8 @@ package sawstead.measure;
 /**
  * Text that is no length, angle or mass. The message is plain words for the person who wrote it.
  */
-public class AmountFormatException extends IllegalArgumentException {
+public sealed class AmountFormatException extends IllegalArgumentException
+    permits LengthFormatException {
 
   private static final long serialVersionUID = 1L;
 

@@ -15,8 +15,8 @@ class WorkshopMapperTest {
   void workshop_leftOut_isTheUsualOne() {
     Workshop workshop = Briefs.read(Briefs.LEAST).workshop();
     assertTrue(workshop.glue());
-    assertEquals(new ScrewStock(8, 32, false), workshop.screws().get(0));
-    assertEquals(6, workshop.screws().size());
+    assertTrue(workshop.screws().contains(new ScrewStock(8, 32, false)));
+    assertEquals(11, workshop.screws().size());
     assertEquals(12, workshop.holeSaws().size());
     assertEquals(new Brads(35, 1.2), workshop.brads());
   }
