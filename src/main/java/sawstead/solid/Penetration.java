@@ -72,18 +72,32 @@ final class Penetration {
     double least = best;
     double[] e = a.edges;
     double[] g = b.edges;
+    // The edges around two prisms on one axis all cross in the direction of that axis.
+    double[] last = new double[3];
     for (int i = 0; i < e.length && least > enough; i += 3) {
       for (int j = 0; j < g.length && least > enough; j += 3) {
         double x = e[i + 1] * g[j + 2] - e[i + 2] * g[j + 1];
         double y = e[i + 2] * g[j] - e[i] * g[j + 2];
         double z = e[i] * g[j + 1] - e[i + 1] * g[j];
         double length = Math.sqrt(x * x + y * y + z * z);
-        if (length > PARALLEL) {
-          least = along(a, b, x / length, y / length, z / length, least, to);
+        if (length > PARALLEL && !isAlong(last, x / length, y / length, z / length)) {
+          last[0] = x / length;
+          last[1] = y / length;
+          last[2] = z / length;
+          least = along(a, b, last[0], last[1], last[2], least, to);
         }
       }
     }
     return least;
+  }
+
+  /** True if two unit directions are the same up to sign. */
+  static boolean isAlong(double[] n, double x, double y, double z) {
+    double cx = n[1] * z - n[2] * y;
+    double cy = n[2] * x - n[0] * z;
+    double cz = n[0] * y - n[1] * x;
+    double dot = n[0] * x + n[1] * y + n[2] * z;
+    return cx * cx + cy * cy + cz * cz < PARALLEL * PARALLEL && Math.abs(dot) > 0.5;
   }
 
   /** The lesser of a translation along one direction, either way, and the least so far. */

@@ -21,6 +21,7 @@ final class SlideSweep implements PairSweep {
   private final double tolerance;
   private final Gjk gjk = new Gjk();
   private final double[] reach = new double[4];
+  private final double[] last = new double[3];
   private double deepAt;
   private long evaluations;
 
@@ -96,6 +97,7 @@ final class SlideSweep implements PairSweep {
     evaluations++;
     reach[0] = reach[2] = 0;
     reach[1] = reach[3] = length;
+    last[0] = last[1] = last[2] = 0;
     for (int f = 0; f < a.planes.length; f += 4) {
       double[] n = a.planes;
       limit(n[f], n[f + 1], n[f + 2], n[f + 3], b.points);
@@ -119,10 +121,13 @@ final class SlideSweep implements PairSweep {
     double ny = e[i + 2] * g[j] - e[i] * g[j + 2];
     double nz = e[i] * g[j + 1] - e[i + 1] * g[j];
     double size = Math.sqrt(nx * nx + ny * ny + nz * nz);
-    if (size > Penetration.PARALLEL) {
-      nx /= size;
-      ny /= size;
-      nz /= size;
+    nx /= size;
+    ny /= size;
+    nz /= size;
+    if (size > Penetration.PARALLEL && !Penetration.isAlong(last, nx, ny, nz)) {
+      last[0] = nx;
+      last[1] = ny;
+      last[2] = nz;
       limit(nx, ny, nz, -Penetration.lowest(a.points, -nx, -ny, -nz), b.points);
       limit(-nx, -ny, -nz, -Penetration.lowest(a.points, nx, ny, nz), b.points);
     }

@@ -4,7 +4,7 @@ package sawstead.solid;
  * Refuses a solid, a feature or a number that cannot exist. The message is one plain sentence for
  * the woodworker: what is wrong, and with which figures.
  */
-public class SolidException extends IllegalArgumentException {
+public sealed class SolidException extends IllegalArgumentException permits OutlineException {
   private static final long serialVersionUID = 1L;
 
   /**
