@@ -20,6 +20,7 @@ final class Checks {
           new ScrewPathCheck(),
           new ReachCheck(),
           new BoltCheck(),
+          new PortCheck(),
           new SwitchCheck(),
           new LiftCheck(),
           new CertaintyCheck(),

@@ -36,7 +36,7 @@ final class Scene {
     parts = List.copyOf(station.parts().values());
     clashes = Clashes.in(bodies(), contact);
     passages = Passages.of(station, contact);
-    gaps = Gaps.of(station, contact);
+    gaps = Gaps.of(parts, contact);
     drivings = Drivings.of(station, contact);
   }
 
