@@ -46,6 +46,7 @@ public final class Main {
     line.addSubcommand(new BuildCommand(streams));
     line.addSubcommand(new SchemaCommand(streams));
     line.addSubcommand(new BreakdownCommand());
+    line.addSubcommand(new PictureCommand(streams));
     line.setOut(streams.outText());
     line.setErr(streams.errText());
     line.setColorScheme(
