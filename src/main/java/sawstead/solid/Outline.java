@@ -27,11 +27,11 @@ public record Outline(List<Corner> corners) {
     if (OutlineRules.area(clean) < 0) {
       clean = OutlineRules.reversed(clean);
     }
-    OutlineRules.demandArea(clean);
     corners = List.copyOf(clean);
     if (!OutlineRules.isPlainRectangle(corners)) {
       OutlineRules.demandSimple(corners);
     }
+    OutlineRules.demandArea(corners);
   }
 
   /** Rectangle between two opposite corners. */

@@ -132,12 +132,7 @@ final class OutlineRules {
     TopologyValidationError fault = new IsValidOp(JTS.createPolygon(ring)).getValidationError();
     if (fault != null) {
       Coordinate at = fault.getCoordinate();
-      throw new OutlineException(
-          "an outline must not touch or cross itself, but this one does at u = "
-              + at.x
-              + ", v = "
-              + at.y
-              + " mm");
+      throw OutlineException.crossing(at.x, at.y);
     }
   }
 

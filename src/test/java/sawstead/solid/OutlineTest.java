@@ -54,7 +54,8 @@ class OutlineTest {
   void new_refusesWhatIsNoOutline() {
     refuses("at least 3", () -> Outline.polygon(0, 0, 10, 10));
     refuses("at least 3", () -> Outline.polygon(0, 0, 10, 0, 10, 0.0001));
-    refuses("enclose an area", () -> Outline.polygon(0, 0, 10, 0, 20, 0));
+    refuses("touch or cross itself", () -> Outline.polygon(0, 0, 10, 0, 20, 0));
+    refuses("enclose an area", () -> Outline.polygon(0, 0, 10, 0, 5, 1e-7));
     refuses("two numbers", () -> Outline.polygon(0, 0, 10, 0, 20));
     refuses("finite", () -> Outline.polygon(0, 0, 10, Double.NaN, 20, 5));
     refuses("100 m", () -> Outline.polygon(0, 0, 100_001, 0, 20, 5));

@@ -1,0 +1,64 @@
+package sawstead.brief;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.List;
+import java.util.Optional;
+import sawstead.measure.Unit;
+
+/**
+ * Everything a woodworker wrote down, one record a section of the file. All lengths are mm,
+ * whatever the file was written in; x is from the blade plane to the right, y from the front edge
+ * of the saw's table away from the operator, "below" is down from the table's top.
+ *
+ * @param name what the station is called, as shown
+ * @param slug the name as a folder name, `[a-z0-9-]+`
+ * @param units the unit that plain numbers were in and that answers are given in
+ * @param saw the saw; empty when the brief only has panels of the user's own
+ * @param stock sheets at hand, the first is the default
+ * @param vac the shop vac, if one lives in the stand
+ * @param casters what the stand rolls on
+ * @param station what is to be built; empty when there is no saw
+ * @param workshop screws, hole saws and glue at hand
+ * @param extras panels of the user's own
+ * @param cuts further cuts in panels of the station
+ */
+public record Brief(
+    String name,
+    String slug,
+    Unit units,
+    Optional<Saw> saw,
+    List<Sheet> stock,
+    Optional<Vac> vac,
+    Casters casters,
+    Optional<StationWish> station,
+    Workshop workshop,
+    List<ExtraPanel> extras,
+    List<AddedCuts> cuts) {
+  public Brief {
+    requireNonNull(name, "name");
+    requireNonNull(slug, "slug");
+    requireNonNull(units, "units");
+    requireNonNull(saw, "saw");
+    stock = List.copyOf(stock);
+    requireNonNull(vac, "vac");
+    requireNonNull(casters, "casters");
+    requireNonNull(station, "station");
+    requireNonNull(workshop, "workshop");
+    extras = List.copyOf(extras);
+    cuts = List.copyOf(cuts);
+  }
+
+  /**
+   * The sheet of that name.
+   *
+   * @throws IllegalArgumentException when the brief has no such sheet; the reader of briefs refuses
+   *     such a file
+   */
+  public Sheet sheet(String name) {
+    return stock.stream()
+        .filter(s -> s.name().equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no sheet named " + name));
+  }
+}

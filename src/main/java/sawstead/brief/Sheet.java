@@ -1,0 +1,41 @@
+package sawstead.brief;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.Optional;
+import sawstead.measure.Measured;
+
+/**
+ * A sheet of plywood (or other board) at hand.
+ *
+ * @param name how the brief calls it
+ * @param length mm
+ * @param width mm
+ * @param nominal its trade name, such as 3/4 or 18 mm
+ * @param thickness as measured, mm
+ * @param density kg per cubic metre
+ * @param grainAlongLength whether the face grain runs along the length
+ * @param price a sheet, in the user's money
+ * @param trim cut off every factory edge, mm
+ */
+public record Sheet(
+    String name,
+    Measured length,
+    Measured width,
+    String nominal,
+    Measured thickness,
+    Measured density,
+    boolean grainAlongLength,
+    Optional<Double> price,
+    Measured trim) {
+  public Sheet {
+    requireNonNull(name, "name");
+    requireNonNull(length, "length");
+    requireNonNull(width, "width");
+    requireNonNull(nominal, "nominal");
+    requireNonNull(thickness, "thickness");
+    requireNonNull(density, "density");
+    requireNonNull(price, "price");
+    requireNonNull(trim, "trim");
+  }
+}

@@ -1,0 +1,28 @@
+package sawstead.check;
+
+import java.util.List;
+
+/** Every check that a station must answer, in the order in which they are asked. */
+final class Checks {
+  private Checks() {}
+
+  static final List<Check> ALL =
+      List.of(
+          new FigureCheck(),
+          new ProudCheck(),
+          new StabilityCheck(),
+          new RemarkCheck(),
+          new ClashCheck(),
+          new MotionCheck(),
+          new FloorCheck(),
+          new SheetCheck(),
+          new ScrewHoldCheck(),
+          new ScrewPathCheck(),
+          new ReachCheck(),
+          new BoltCheck(),
+          new PortCheck(),
+          new SwitchCheck(),
+          new LiftCheck(),
+          new CertaintyCheck(),
+          new SafetyCheck());
+}

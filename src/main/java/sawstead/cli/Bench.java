@@ -1,0 +1,53 @@
+package sawstead.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import sawstead.brief.Brief;
+import sawstead.check.Inspector;
+import sawstead.check.Report;
+import sawstead.intake.BriefException;
+import sawstead.intake.BriefLines;
+import sawstead.intake.BriefReader;
+import sawstead.station.DesignException;
+import sawstead.station.Station;
+import sawstead.station.unit.Units;
+
+/** From a file to its report: read, design, inspect. */
+final class Bench {
+  private Bench() {}
+
+  /**
+   * Reads a brief, designs its station and judges it.
+   *
+   * @throws Refusal with everything that is wrong with the brief
+   */
+  static Report report(Path file, Progress progress) throws Refusal {
+    progress.begin("reading " + file);
+    Brief brief = read(file);
+    progress.begin("designing " + brief.name());
+    Station station = design(file, brief);
+    progress.begin("checking " + station.parts().size() + " bodies");
+    return Inspector.inspect(station);
+  }
+
+  private static Brief read(Path file) throws Refusal {
+    try {
+      return BriefReader.read(file);
+    } catch (BriefException e) {
+      throw new Refusal(
+          e.problems().stream()
+              .map(p -> new Trouble(p.what(), p.place(e.file()), p.remedy()))
+              .toList());
+    }
+  }
+
+  private static Station design(Path file, Brief brief) throws Refusal {
+    try {
+      return Units.station(brief);
+    } catch (DesignException e) {
+      int line = BriefLines.lineOf(file, e.path());
+      String where = file + (line > 0 ? ":" + line : "") + ", " + e.path();
+      throw new Refusal(List.of(new Trouble(e.getMessage(), where, e.remedy())));
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package sawstead.export.build;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import sawstead.check.Report;
+import sawstead.export.Draft;
+import sawstead.export.FileName;
+import sawstead.export.stl.StlForm;
+import sawstead.export.stl.StlWriter;
+import sawstead.solid.Body;
+import sawstead.station.Part;
+
+/**
+ * {@code stl/<id>.stl}: each panel flat, each envelope and each piece of hardware, in its local
+ * frame; {@code stl/station.stl}: every body at its place.
+ */
+final class StlExporter implements Exporter {
+  private static final FileName ASSEMBLED = FileName.parse("stl/station.stl");
+
+  private final StlWriter writer;
+
+  StlExporter(StlForm form) {
+    writer = StlWriter.of(form);
+  }
+
+  @Override
+  public void write(Report report, Draft folder) throws IOException {
+    for (Part part : report.station().parts().values()) {
+      try (OutputStream out = folder.open(FileName.of("stl", part.id(), "stl"))) {
+        writer.write(part.id(), part.body().solid().mesh(), out);
+      }
+    }
+    List<Body> bodies = report.station().parts().values().stream().map(Part::body).toList();
+    try (OutputStream out = folder.open(ASSEMBLED)) {
+      writer.writeAssembled(report.station().brief().slug(), bodies, out);
+    }
+  }
+}

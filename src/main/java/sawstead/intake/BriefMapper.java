@@ -1,0 +1,64 @@
+package sawstead.intake;
+
+import java.util.List;
+import java.util.Optional;
+import sawstead.brief.Brief;
+import sawstead.brief.ExtraPanel;
+import sawstead.brief.Saw;
+import sawstead.brief.StationWish;
+import sawstead.brief.Vac;
+
+/** Reads the whole brief, section by section. */
+final class BriefMapper {
+
+  private final Section brief;
+
+  BriefMapper(Section brief) {
+    this.brief = brief;
+  }
+
+  Brief brief() {
+    sectionsFitTogether();
+    String name = brief.text("name").orElse("station");
+    SheetNames sheets = new SheetNames(new StockMapper(brief).sheets());
+    Optional<Saw> saw =
+        brief.has("saw")
+            ? Optional.of(new SawMapper(brief.section("saw")).saw())
+            : Optional.empty();
+    Optional<Vac> vac = new VacMapper(brief).vac();
+    Optional<StationWish> station =
+        saw.map(s -> new StationMapper(brief.section("station"), s, vac.isPresent(), sheets))
+            .map(StationMapper::station);
+    ExtrasMapper extras = new ExtrasMapper(brief, sheets);
+    List<ExtraPanel> panels = extras.panels();
+    return new Brief(
+        name,
+        Slug.of(name),
+        brief.reading().units(),
+        saw,
+        sheets.sheets(),
+        vac,
+        new CastersMapper(brief).casters(),
+        station,
+        new WorkshopMapper(brief.section("workshop")).workshop(),
+        panels,
+        extras.cuts(panels));
+  }
+
+  private void sectionsFitTogether() {
+    if (brief.has("saw")) {
+      return;
+    }
+    if (brief.has("station")) {
+      brief.problem(
+          "station",
+          "there is a station, but no saw to build it for",
+          "add the section `saw`, or remove `station` to have only your extras");
+    } else if (!brief.has("extras")) {
+      brief.problem(
+          "saw",
+          "there is no saw, and there are no extras: nothing is to be built",
+          "add the section `saw`; models/first-brief.yaml is the smallest example");
+    }
+  }
+}

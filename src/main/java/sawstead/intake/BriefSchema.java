@@ -1,0 +1,114 @@
+package sawstead.intake;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The JSON Schema (draft 2020-12) of a brief: every key with its meaning, examples, unit, range and
+ * default. Besides the standard keywords it uses these annotations of our own:
+ *
+ * <ul>
+ *   <li>{@code x-unit}: {@code mm}, {@code kg}, {@code deg} or {@code kg/m3}, the unit of the other
+ *       annotations of the key; the brief itself may use any unit of that kind;
+ *   <li>{@code x-min}, {@code x-max}: the range that is accepted;
+ *   <li>{@code x-band} or {@code x-band-percent}: how far a value given without a band may be off;
+ *   <li>{@code x-default-band}: how far the default may be off; {@code x-unknown-band}: the same
+ *       for {@code unknown} (four times the default's band if not given);
+ *   <li>{@code x-default-from}: what the default follows from, where it is no fixed value;
+ *   <li>{@code x-instead}: the end of the remedy when a value is out of range.
+ * </ul>
+ */
+public final class BriefSchema {
+
+  private static final String TEXT = load();
+  private static final JsonNode ROOT = parse(TEXT);
+  private static final JsonNode EXPANDED = expanded(ROOT);
+
+  private BriefSchema() {}
+
+  /** The schema as text, as {@code sawstead schema} prints it. */
+  public static String text() {
+    return TEXT;
+  }
+
+  /** The schema of the whole brief as it stands in the file. */
+  static JsonNode root() {
+    return ROOT;
+  }
+
+  /** The schema of the whole brief with every reference followed. */
+  static JsonNode expanded() {
+    return EXPANDED;
+  }
+
+  /** The schema of a key of an expanded section; a missing node if there is no such key. */
+  static JsonNode key(JsonNode section, String key) {
+    return section.path("properties").path(key);
+  }
+
+  /** The schema of the items of an expanded list. */
+  static JsonNode items(JsonNode list) {
+    return list.path("items");
+  }
+
+  /**
+   * A schema node with what it refers to in its place, all the way down; its own keywords win over
+   * those of the reference. The schema has no reference that leads back to itself.
+   */
+  private static JsonNode expanded(JsonNode node) {
+    if (node.isArray()) {
+      ArrayNode array = JsonNodeFactory.instance.arrayNode();
+      node.forEach(item -> array.add(expanded(item)));
+      return array;
+    }
+    if (!node.isObject()) {
+      return node;
+    }
+    ObjectNode object = JsonNodeFactory.instance.objectNode();
+    if (node.path("$ref").isTextual()) {
+      String pointer = node.path("$ref").asText().substring(1);
+      object.setAll((ObjectNode) expanded(ROOT.at(pointer)));
+    }
+    for (Map.Entry<String, JsonNode> field : node.properties()) {
+      if (!field.getKey().equals("$ref") && !field.getKey().equals("$defs")) {
+        object.set(field.getKey(), expanded(field.getValue()));
+      }
+    }
+    return object;
+  }
+
+  /** The first sentence of a key's description, for use within another sentence. */
+  static String meaning(JsonNode node) {
+    String text = node.path("description").asText("see `sawstead schema`");
+    int end = text.indexOf(". ");
+    String first = (end < 0 ? text : text.substring(0, end)).replaceAll("\\.$", "");
+    return first.substring(0, 1).toLowerCase(Locale.ROOT) + first.substring(1);
+  }
+
+  private static String load() {
+    try (InputStream stream =
+        BriefSchema.class.getResourceAsStream("/sawstead/brief.schema.json")) {
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException broken) {
+      throw new UncheckedIOException("the schema is missing from the program", broken);
+    }
+  }
+
+  private static JsonNode parse(String text) {
+    try {
+      return new ObjectMapper().readTree(text);
+    } catch (JsonProcessingException broken) {
+      throw new UncheckedIOException("the schema of the program is damaged", broken);
+    }
+  }
+}

@@ -1,0 +1,163 @@
+package sawstead.intake;
+
+import java.util.stream.Stream;
+import sawstead.brief.Footing;
+import sawstead.brief.MiterSlot;
+import sawstead.brief.Saw;
+
+/** Refuses measurements of a saw that contradict each other. */
+final class SawCheck {
+
+  private final Section section;
+  private final Saw saw;
+
+  SawCheck(Section section, Saw saw) {
+    this.section = section;
+    this.saw = saw;
+  }
+
+  void check() {
+    outline("feet", saw.feet().outline());
+    outline("body", saw.body());
+    saw.opening().ifPresent(opening -> outline("opening", opening));
+    if (Stream.of("table", "blade").noneMatch(section::isBad)) {
+      bladeWithinTable();
+      slots();
+    }
+    section.sections("behind").forEach(this::behind);
+  }
+
+  private void bladeWithinTable() {
+    Section blade = section.section("blade");
+    if (saw.blade().leftEdge().nominal() >= saw.table().width().nominal()) {
+      note(
+          blade,
+          "leftEdge",
+          "the blade is "
+              + mm(saw.blade().leftEdge().nominal())
+              + " from the left edge of a table that is "
+              + mm(saw.table().width().nominal())
+              + " wide",
+          "measure both again, from the blade plane");
+    }
+    if (saw.blade().arbor().nominal() >= saw.table().depth().nominal()) {
+      note(
+          blade,
+          "arbor",
+          "the arbor is "
+              + mm(saw.blade().arbor().nominal())
+              + " behind the front edge of a table that is "
+              + mm(saw.table().depth().nominal())
+              + " deep",
+          "measure both again, from the table's front edge");
+    }
+    if (saw.blade().kerf().nominal() <= saw.blade().plate().nominal()) {
+      note(
+          blade,
+          "kerf",
+          "the kerf is "
+              + mm(saw.blade().kerf().nominal())
+              + ", no wider than the plate, "
+              + mm(saw.blade().plate().nominal()),
+          "measure the teeth across their tips");
+    }
+  }
+
+  private void outline(String key, Footing outline) {
+    if (Stream.of(key, "feet", "blade", "table").anyMatch(section::isBad)) {
+      return;
+    }
+    Section at = section.section(key);
+    if (outline.left().nominal() + outline.right().nominal() <= 0) {
+      note(
+          at,
+          "right",
+          "the " + key + "'s right side is not to the right of its left side",
+          "write left and right as distances from the blade plane, positive outward");
+    }
+    if (outline.rear().nominal() <= outline.front().nominal()) {
+      note(
+          at,
+          "rear",
+          "the " + key + "'s rear side is not behind its front side",
+          "write front and rear as distances from the table's front edge");
+    }
+  }
+
+  private void slots() {
+    double left = -saw.blade().leftEdge().nominal();
+    double right = saw.table().width().nominal() + left;
+    for (Section slot : section.sections("slots")) {
+      if (Stream.of("at", "width", "footWidth").anyMatch(slot::isBad)) {
+        continue;
+      }
+      double at = slot.measure("at").nominal();
+      double half = slot.measure("width").nominal() / 2;
+      foot(slot, 2 * half);
+      if (at - half < left || at + half > right) {
+        note(
+            slot,
+            "at",
+            "the slot at "
+                + mm(at)
+                + " lies outside the table, which runs from "
+                + mm(left)
+                + " to "
+                + mm(right),
+            "measure from the blade plane to the slot's middle, negative to the left");
+      }
+    }
+    for (MiterSlot slot : saw.slots()) {
+      if (slot.depth().nominal() >= saw.table().thickness().nominal()) {
+        note(
+            section.section("table"),
+            "thickness",
+            "a slot is "
+                + mm(slot.depth().nominal())
+                + " deep in a table that is "
+                + mm(saw.table().thickness().nominal())
+                + " thick",
+            "measure the thickness at the slot, or leave it out");
+      }
+    }
+  }
+
+  private void foot(Section slot, double width) {
+    if (slot.has("footWidth") && slot.measure("footWidth", width).nominal() < width) {
+      note(
+          slot,
+          "footWidth",
+          "the widest part of the bar is narrower than its slot, " + mm(width),
+          "write the widest of bar and washer, or leave it out");
+    }
+  }
+
+  private void behind(Section thing) {
+    if (Stream.of("left", "right", "top", "bottom").anyMatch(thing::isBad)) {
+      return;
+    }
+    String id = thing.text("id").orElse("thing");
+    if (thing.measure("right").nominal() <= thing.measure("left").nominal()) {
+      note(
+          thing,
+          "right",
+          "the right end of `" + id + "` is not to the right of its left end",
+          "write both from the blade plane, negative to the left");
+    }
+    if (thing.measure("bottom").nominal() <= thing.measure("top").nominal()) {
+      note(
+          thing,
+          "bottom",
+          "the lowest point of `" + id + "` is not below its top",
+          "write both as depths below the table's top");
+    }
+  }
+
+  private void note(Section at, String key, String what, String remedy) {
+    at.problem(key, what, remedy);
+  }
+
+  private String mm(double length) {
+    return section.reading().inWords(length);
+  }
+}

@@ -1,0 +1,65 @@
+package sawstead.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sawstead.brief.Sheet;
+import sawstead.measure.LengthFormat;
+import sawstead.measure.Measured;
+import sawstead.measure.Measured.Origin;
+
+/** Reads the {@code stock} section. */
+final class StockMapper {
+
+  private final Section brief;
+
+  StockMapper(Section brief) {
+    this.brief = brief;
+  }
+
+  List<Sheet> sheets() {
+    Duplicates names = new Duplicates();
+    List<Sheet> sheets = new ArrayList<>();
+    for (Section sheet : brief.sections("stock")) {
+      Measured thickness = thickness(sheet);
+      sheets.add(
+          new Sheet(
+              names.fresh(sheet, "name"),
+              sheet.measure("length"),
+              sheet.measure("width"),
+              sheet
+                  .text("nominal")
+                  .orElseGet(
+                      () -> LengthFormat.of(brief.reading().units()).withUnit(thickness.nominal())),
+              thickness,
+              sheet.measure("density"),
+              sheet.text("grain").filter("width"::equals).isEmpty(),
+              sheet.number("price"),
+              sheet.measure("trim")));
+    }
+    return sheets;
+  }
+
+  private static Measured thickness(Section sheet) {
+    MeasureReader reader = sheet.measureOf("thickness");
+    if (reader.isGiven()) {
+      return reader.value(Fallback.none());
+    }
+    Optional<NominalThickness> nominal =
+        sheet.text("nominal").flatMap(text -> NominalThickness.of(text, sheet.reading().units()));
+    if (nominal.isEmpty()) {
+      sheet.problem(
+          "thickness",
+          "the thickness of this sheet is not given, and its nominal thickness does not tell it",
+          "measure it, or write `nominal: 18 mm` or `nominal: 3/4`");
+      return Measured.of(sheet.pathOf("thickness"), 18);
+    }
+    NominalThickness band = nominal.get();
+    return new Measured(
+        sheet.pathOf("thickness"),
+        band.nominal(),
+        band.minus(),
+        band.plus(),
+        sheet.is("thickness", "unknown") ? Origin.UNKNOWN : Origin.DEFAULT);
+  }
+}

@@ -1,0 +1,95 @@
+package sawstead.layout;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Queue;
+import sawstead.layout.packing.PackingProblem;
+import sawstead.layout.packing.PieceKind;
+import sawstead.layout.packing.SheetKind;
+
+/**
+ * The parts and stock of one board as a packing problem: blades widen pieces and sheets, trims
+ * narrow sheets, parts across the grain are turned beforehand, and parts of equal size are one kind
+ * whose copies get their names back afterwards.
+ */
+final class BoardGroup {
+  private record Kind(int length, int width, boolean mayTurn) {}
+
+  /** A copy of a part, and whether it was turned beforehand. */
+  record Copy(Part part, boolean turned) {}
+
+  private final Board board;
+  private final List<Stock> stock;
+  private final Map<Kind, Queue<Copy>> copies = new LinkedHashMap<>();
+  private final int room;
+  private final PackingProblem problem;
+  private final int pieces;
+  private final List<Queue<Copy>> queues;
+
+  BoardGroup(CutRequest request, Board board) {
+    this.board = board;
+    this.room = Steps.up(request.kerfs().wider());
+    this.stock = request.stock().stream().filter(s -> s.board().equals(board.name())).toList();
+    request.parts().stream().filter(part -> part.board().equals(board.name())).forEach(this::add);
+    List<PieceKind> kinds = new ArrayList<>();
+    copies.forEach(
+        (kind, queue) ->
+            kinds.add(new PieceKind(kind.length, kind.width, kind.mayTurn, queue.size())));
+    queues = List.copyOf(copies.values());
+    pieces = kinds.stream().mapToInt(PieceKind::demand).sum();
+    problem = new PackingProblem(stock.stream().map(this::sheet).toList(), kinds);
+  }
+
+  private void add(Part part) {
+    int length = Steps.up(part.length()) + room;
+    int width = Steps.up(part.width()) + room;
+    boolean across = part.grain() == Grain.ACROSS;
+    Kind kind =
+        new Kind(
+            across ? width : length,
+            across ? length : width,
+            part.grain() == Grain.FREE && length != width);
+    Queue<Copy> queue = copies.computeIfAbsent(kind, k -> new ArrayDeque<>());
+    for (int i = 0; i < part.quantity(); i++) {
+      queue.add(new Copy(part, across));
+    }
+  }
+
+  private SheetKind sheet(Stock s) {
+    return new SheetKind(
+        Steps.down(s.usableLength()) + room,
+        Steps.down(s.usableWidth()) + room,
+        s.quantity() == Stock.ENDLESS ? SheetKind.ENDLESS : s.quantity(),
+        !s.offcut(),
+        Math.round(s.price() * 100));
+  }
+
+  Board board() {
+    return board;
+  }
+
+  PackingProblem problem() {
+    return problem;
+  }
+
+  int pieces() {
+    return pieces;
+  }
+
+  /** What was left for each blade, in steps. */
+  int room() {
+    return room;
+  }
+
+  Stock stock(int kind) {
+    return stock.get(kind);
+  }
+
+  /** Takes the next copy of a kind of piece; each is given once. */
+  Copy next(int kind) {
+    return queues.get(kind).remove();
+  }
+}

@@ -1,0 +1,21 @@
+package sawstead.layout;
+
+import java.util.List;
+
+/**
+ * Everything the cut plan needs to know: the one door of this room.
+ *
+ * @param boards the sheet materials
+ * @param parts what is to be cut
+ * @param stock what it may be cut from
+ * @param kerfs what the blades take
+ * @param limits what the table saw can take
+ */
+public record CutRequest(
+    List<Board> boards, List<Part> parts, List<Stock> stock, Kerfs kerfs, SawLimits limits) {
+  public CutRequest {
+    boards = List.copyOf(boards);
+    parts = List.copyOf(parts);
+    stock = List.copyOf(stock);
+  }
+}

@@ -1,0 +1,73 @@
+package sawstead.layout;
+
+/**
+ * Which guide may lead a cut. Common practice, no source: a piece goes against the fence only by an
+ * edge that is long enough for its width, with enough between fence and blade to push safely; a
+ * short edge goes on the sled; what is too large or heavy for the saw is cut along a rail, which
+ * needs something to rest on: the work, or the work and a strip beside it.
+ */
+final class CuttingRules {
+  private final SawLimits limits;
+  private final Kerfs kerfs;
+  private final Board board;
+
+  CuttingRules(SawLimits limits, Kerfs kerfs, Board board) {
+    this.limits = limits;
+    this.kerfs = kerfs;
+    this.board = board;
+  }
+
+  /** Whether a piece is small and light enough to be brought to the table saw. */
+  boolean fitsTable(Region region) {
+    double length = Steps.mm(region.length());
+    double width = Steps.mm(region.width());
+    return Math.max(length, width) <= limits.longest()
+        && Math.min(length, width) <= limits.widest()
+        && board.mass(length, width) <= limits.heaviest();
+  }
+
+  /** What the blade of a guide takes, in steps. */
+  int kerf(Guide guide) {
+    return Steps.up(kerfs.of(guide.tool()));
+  }
+
+  /** The best guide for a cut that leaves {@code nearSize} on the near side of the kerf. */
+  Guidance guidance(Region region, Direction along, int nearSize) {
+    if (fitsTable(region)) {
+      int rest = region.extent(along.across()) - nearSize - kerf(Guide.FENCE);
+      if (fenceHolds(region, along)) {
+        if (atFence(nearSize)) {
+          return new Guidance(Guide.FENCE, nearSize, true);
+        }
+        if (atFence(rest)) {
+          return new Guidance(Guide.FENCE, rest, true);
+        }
+      }
+      if (sledHolds(region, along)) {
+        return new Guidance(Guide.SLED, Math.max(nearSize, 0), true);
+      }
+    }
+    int rest = region.extent(along.across()) - nearSize - kerf(Guide.RAIL);
+    double wider = Steps.mm(Math.max(nearSize, rest));
+    if (wider >= limits.rest()) {
+      return Guidance.rail(true);
+    }
+    return new Guidance(Guide.PACKED_RAIL, -1, wider >= limits.clamped());
+  }
+
+  private boolean fenceHolds(Region region, Direction along) {
+    int edge = region.extent(along);
+    return Steps.mm(edge) >= limits.shortestFenceEdge() && edge >= region.extent(along.across());
+  }
+
+  private boolean atFence(int setting) {
+    double mm = Steps.mm(setting);
+    return mm >= limits.narrowestAtFence() && mm <= limits.ripCapacity();
+  }
+
+  private boolean sledHolds(Region region, Direction along) {
+    double longer = Steps.mm(Math.max(region.length(), region.width()));
+    return Steps.mm(region.extent(along)) <= limits.sledCapacity()
+        && longer >= limits.shortestHeld();
+  }
+}

@@ -1,0 +1,14 @@
+package sawstead.layout;
+
+/**
+ * How much the planner tries.
+ *
+ * @param seconds nominal seconds of search; counted in work, see {@link
+ *     sawstead.layout.packing.Budget}
+ * @param seed start of all drawing: the same seed gives the same plan
+ * @param workers searches side by side; a part of what decides the plan
+ */
+public record Effort(double seconds, long seed, int workers) {
+  /** One second, seed 1, two workers. */
+  public static final Effort USUAL = new Effort(1, 1, 2);
+}

@@ -1,0 +1,40 @@
+package sawstead.layout.packing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A complete answer: every copy of every piece on some sheet.
+ *
+ * @param sheets the sheets used
+ * @param counted how many of them count
+ * @param price their total price
+ * @param interrupted whether the search was stopped before its budget of work was used
+ */
+public record Packing(List<PackedSheet> sheets, int counted, long price, boolean interrupted) {
+  public Packing {
+    sheets = List.copyOf(sheets);
+  }
+
+  static Packing of(Load load, boolean interrupted) {
+    List<PackedSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < load.count; i++) {
+      OpenSheet sheet = load.sheets[i];
+      if (!sheet.pieces.isEmpty()) {
+        sheets.add(new PackedSheet(sheet.kind, tile(sheet.root)));
+      }
+    }
+    return new Packing(sheets, load.counted, load.price, interrupted);
+  }
+
+  private static Tile tile(Block block) {
+    if (!block.isGroup()) {
+      return new Tile.Piece(block.kind, block.turned, block.length, block.width);
+    }
+    List<Tile> parts = new ArrayList<>();
+    for (int i = 0; i < block.count; i++) {
+      parts.add(tile(block.parts[i]));
+    }
+    return new Tile.Row(block.alongLength, block.length, block.width, parts, block.slack);
+  }
+}

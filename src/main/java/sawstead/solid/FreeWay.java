@@ -1,0 +1,150 @@
+package sawstead.solid;
+
+/**
+ * How far a body can be pushed, or grown, along a straight line before it is deeper than a
+ * tolerance in another body.
+ *
+ * <p>Idea: growing a convex piece P along d by t gives P + [0, t] d. It is deeper than the
+ * tolerance in a convex piece Q when, along each separating axis n, both ends overlap by more than
+ * the tolerance. With a = max(P.n) - min(Q.n) and b = max(Q.n) - min(P.n), and n turned so that n.d
+ * is not negative, that is a + t n.d > tolerance and b > tolerance: one bound on t an axis, so the
+ * least t is the greatest bound. Axes are the face normals and edge products of both pieces (the
+ * separating axis theorem for convex polyhedra), and the products of their edges with d, which are
+ * normals of what P sweeps.
+ *
+ * <p>Exact up to rounding of doubles for the pieces, which have arcs as polygons on the side that
+ * adds material. What is beside the way by no more than the tolerance is passed.
+ */
+public final class FreeWay {
+  /** Below this length a product of unit directions is no axis: they are parallel. */
+  private static final double PARALLEL = 1e-9;
+
+  private final Vec direction;
+  private final double tolerance;
+  private double bound;
+  private boolean apart;
+
+  private FreeWay(Vec direction, double tolerance) {
+    this.direction = direction;
+    this.tolerance = tolerance;
+  }
+
+  /**
+   * The way after which the body is deeper than the tolerance in the other.
+   *
+   * @param body that is pushed or grown
+   * @param direction of the way, any length but zero
+   * @param other that stands still
+   * @param tolerance depth that is allowed, mm; of a face that meets a face squarely the way is the
+   *     distance plus the tolerance
+   * @param reach what lies further is not looked for, mm
+   * @return mm, 0 when it is that deep already, infinite when nothing is met within reach
+   */
+  public static double of(Body body, Vec direction, Body other, double tolerance, double reach) {
+    FreeWay way = new FreeWay(direction.unit(), tolerance);
+    if (!way.mayMeet(box(body.reach()), box(other.reach()), reach)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double filled = way.least(body.filled(), other.filled(), reach);
+    boolean holes = body.hasRoundHoles() || other.hasRoundHoles();
+    return holes && filled < Double.POSITIVE_INFINITY
+        ? way.least(body.cover(), other.cover(), reach)
+        : filled;
+  }
+
+  private double least(Piece[] moving, Piece[] still, double reach) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Piece p : moving) {
+      for (Piece q : still) {
+        if (mayMeet(p.box, q.box, Math.min(least, reach))) {
+          double way = between(p, q);
+          if (way < least && way <= reach) {
+            least = way;
+          }
+        }
+      }
+    }
+    return least;
+  }
+
+  /** Whether the box, grown by the reach along the way, overlaps the other by the tolerance. */
+  private boolean mayMeet(double[] p, double[] q, double reach) {
+    double[] d = {direction.x(), direction.y(), direction.z()};
+    for (int k = 0; k < 3; k++) {
+      double low = p[k] + Math.min(0, d[k] * reach);
+      double high = p[3 + k] + Math.max(0, d[k] * reach);
+      if (high < q[k] || low > q[3 + k]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private double between(Piece p, Piece q) {
+    bound = 0;
+    apart = false;
+    axes(p, q, p.planes, 4);
+    axes(p, q, q.planes, 4);
+    double[] d = {direction.x(), direction.y(), direction.z()};
+    products(p, q, p.edges, d);
+    products(p, q, q.edges, d);
+    products(p, q, p.edges, q.edges);
+    return apart ? Double.POSITIVE_INFINITY : bound;
+  }
+
+  private void axes(Piece p, Piece q, double[] normals, int stride) {
+    for (int i = 0; i < normals.length && !apart; i += stride) {
+      axis(p, q, normals[i], normals[i + 1], normals[i + 2]);
+    }
+  }
+
+  private void products(Piece p, Piece q, double[] first, double[] second) {
+    for (int i = 0; i < first.length; i += 3) {
+      for (int j = 0; j < second.length && !apart; j += 3) {
+        double x = first[i + 1] * second[j + 2] - first[i + 2] * second[j + 1];
+        double y = first[i + 2] * second[j] - first[i] * second[j + 2];
+        double z = first[i] * second[j + 1] - first[i + 1] * second[j];
+        double length = Math.sqrt(x * x + y * y + z * z);
+        if (length > PARALLEL) {
+          axis(p, q, x / length, y / length, z / length);
+        }
+      }
+    }
+  }
+
+  /** Takes in what one axis has to say: a later start, or that the pieces pass each other. */
+  private void axis(Piece p, Piece q, double x, double y, double z) {
+    double along = x * direction.x() + y * direction.y() + z * direction.z();
+    if (along < 0) {
+      axis(p, q, -x, -y, -z);
+      return;
+    }
+    double behind = greatest(q.points, x, y, z) + greatest(p.points, -x, -y, -z);
+    if (behind <= tolerance) {
+      apart = true;
+      return;
+    }
+    double ahead = greatest(p.points, x, y, z) + greatest(q.points, -x, -y, -z);
+    if (ahead <= tolerance) {
+      if (along < PARALLEL) {
+        apart = true;
+      } else {
+        bound = Math.max(bound, (tolerance - ahead) / along);
+      }
+    }
+  }
+
+  private static double greatest(double[] points, double x, double y, double z) {
+    double greatest = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < points.length; i += 3) {
+      greatest = Math.max(greatest, points[i] * x + points[i + 1] * y + points[i + 2] * z);
+    }
+    return greatest;
+  }
+
+  private static double[] box(Box box) {
+    return new double[] {
+      box.low().x(), box.low().y(), box.low().z(), box.high().x(), box.high().y(), box.high().z()
+    };
+  }
+}

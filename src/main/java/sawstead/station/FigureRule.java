@@ -1,0 +1,18 @@
+package sawstead.station;
+
+import java.util.List;
+
+/**
+ * How a figure is computed from the cut sizes (which stay) and the measurements (which may be off).
+ */
+public interface FigureRule {
+
+  /** Key of the report. */
+  String name();
+
+  /**
+   * The terms whose sum is the figure, mm. Cut sizes come from the site, measurements only through
+   * the gauge.
+   */
+  List<Term> terms(Site site, Gauge gauge);
+}

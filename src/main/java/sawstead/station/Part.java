@@ -1,0 +1,34 @@
+package sawstead.station;
+
+import java.util.Objects;
+import java.util.Optional;
+import sawstead.solid.Body;
+
+/**
+ * A body of the station and what it is made of.
+ *
+ * @param kind panel, envelope or hardware
+ * @param stock name of its sheet; empty unless it is a panel
+ * @param mass kg
+ * @param body id, exact solid and placement in the station's frame
+ */
+public record Part(PartKind kind, Optional<String> stock, double mass, Body body) {
+  public Part {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(stock, "stock");
+    Objects.requireNonNull(body, "body");
+    if (!(mass >= 0)) {
+      throw new IllegalArgumentException(body.id() + " has no mass: " + mass);
+    }
+  }
+
+  public String id() {
+    return body.id();
+  }
+
+  /** The unit it belongs to: the first word of its id. */
+  public String unit() {
+    int slash = id().indexOf('/');
+    return slash < 0 ? id() : id().substring(0, slash);
+  }
+}

@@ -1,0 +1,152 @@
+package sawstead.station.unit;
+
+import java.util.List;
+import sawstead.brief.CasterSet;
+import sawstead.brief.Casters;
+import sawstead.brief.MobileFrame;
+import sawstead.measure.Measured;
+import sawstead.solid.Box;
+import sawstead.solid.Opening;
+import sawstead.solid.Outline;
+import sawstead.solid.Panel;
+import sawstead.solid.Placement;
+import sawstead.solid.Solids;
+import sawstead.solid.Vec;
+import sawstead.station.Area;
+import sawstead.station.Draft;
+import sawstead.station.PartKind;
+import sawstead.station.Remark;
+import sawstead.station.Site;
+import sawstead.station.Support;
+import sawstead.station.Unit;
+
+/**
+ * What the base stands on: four swivel casters inside the legs' framing screws, a bought frame on
+ * wheels round the base, or the floor.
+ */
+final class CasterUnit implements Unit {
+
+  /**
+   * Between a caster's plate and the row of framing screws behind a lapped stretcher, mm (common
+   * practice, no source).
+   */
+  private static final double BEHIND_SCREWS = 4;
+
+  /** A corner shelf of a bought frame, mm (common practice, no source). */
+  private static final double SHELF = 60;
+
+  private final Casters casters;
+  private final Area base;
+  private final Site site;
+
+  CasterUnit(Site site) {
+    this.site = site;
+    casters = site.brief().casters();
+    base = site.stand();
+  }
+
+  @Override
+  public void place(Draft draft) {
+    if (casters instanceof CasterSet set) {
+      placeCasters(draft, set);
+    } else if (casters instanceof MobileFrame frame) {
+      placeFrame(draft, frame);
+    } else {
+      for (Vec corner : corners(base)) {
+        draft.support(new Support(corner, 0, Double.POSITIVE_INFINITY));
+      }
+    }
+  }
+
+  private void placeCasters(Draft draft, CasterSet set) {
+    double roll = site.levels().roll();
+    double length = mm(set.plateLength());
+    double width = mm(set.plateWidth());
+    double plate = mm(set.plateThickness());
+    double inset = 2 * site.thickness() + BEHIND_SCREWS;
+    double dx = inset + length / 2;
+    double dy = inset + width / 2;
+    if (base.width() < 2 * inset + 2 * length || base.depth() < 2 * inset + 2 * width) {
+      draft.remark(
+          Remark.Weight.STOP,
+          "caster-room",
+          List.of("stand/base"),
+          "four caster plates of %.0f x %.0f mm do not fit under the base inside the framing screws"
+              .formatted(length, width),
+          "choose casters with smaller plates, or a larger stand");
+    }
+    int n = 1;
+    for (Vec corner :
+        corners(
+            new Area(base.left() + dx, base.right() - dx, base.front() + dy, base.rear() - dy))) {
+      Box box =
+          new Box(
+              new Vec(corner.x() - length / 2, corner.y() - width / 2, roll - plate),
+              new Vec(corner.x() + length / 2, corner.y() + width / 2, roll));
+      draft.box(PartKind.HARDWARE, "casters/plate-" + n, box, 0);
+      draft.body(
+          PartKind.ENVELOPE,
+          "casters/swivel-" + n,
+          Solids.cylinder(2 * mm(set.swivel()), roll - plate),
+          Placement.at(new Vec(corner.x(), corner.y(), 0)),
+          mm(set.mass()));
+      draft.touch("casters/plate-" + n, "stand/base");
+      draft.touch("casters/plate-" + n, "casters/swivel-" + n);
+      draft.keepClear(box.grown(1));
+      double offset = Math.max(0, mm(set.swivel()) - mm(set.wheel()) / 2);
+      draft.support(new Support(new Vec(corner.x(), corner.y(), 0), offset, mm(set.rating())));
+      n++;
+    }
+  }
+
+  private void placeFrame(Draft draft, MobileFrame frame) {
+    double width = mm(frame.insideWidth());
+    double depth = mm(frame.insideDepth());
+    double rim = mm(frame.rim());
+    double added = mm(frame.addedHeight());
+    double height = added + mm(frame.lip());
+    if (width < base.width() || depth < base.depth()) {
+      draft.remark(
+          Remark.Weight.STOP,
+          "frame-room",
+          List.of("stand/base"),
+          "the base is %.1f x %.1f mm, the bought frame takes %.1f x %.1f mm"
+              .formatted(base.width(), base.depth(), width, depth),
+          "write a stand of at most that size (station.stand.width, station.stand.depth)");
+    }
+    Panel ring =
+        new Panel(Outline.rectangle(-rim, -rim, width + rim, depth + rim), height)
+            .with(new Opening(Outline.rectangle(0, 0, width, depth)));
+    double x = base.centreX() - width / 2;
+    double y = base.centreY() - depth / 2;
+    draft.body(
+        PartKind.ENVELOPE, "casters/frame", ring, Placement.at(new Vec(x, y, 0)), mm(frame.mass()));
+    draft.touch("casters/frame", "stand/base");
+    int n = 1;
+    Area inner = new Area(x, x + width, y, y + depth);
+    for (Vec c : corners(inner.inset(SHELF / 2))) {
+      Area shelf =
+          new Area(c.x() - SHELF / 2, c.x() + SHELF / 2, c.y() - SHELF / 2, c.y() + SHELF / 2);
+      draft.box(PartKind.HARDWARE, "casters/shelf-" + n, shelf.between(0, added), 0);
+      draft.touch("casters/shelf-" + n, "stand/base");
+      draft.touch("casters/shelf-" + n, "casters/frame");
+      n++;
+    }
+    for (Vec corner : corners(inner)) {
+      draft.support(new Support(corner, 0, mm(frame.rating()) / 4));
+    }
+  }
+
+  /** Front left, front right, rear right, rear left, as the legs are counted. */
+  private static List<Vec> corners(Area area) {
+    return List.of(
+        new Vec(area.left(), area.front(), 0),
+        new Vec(area.right(), area.front(), 0),
+        new Vec(area.right(), area.rear(), 0),
+        new Vec(area.left(), area.rear(), 0));
+  }
+
+  private static double mm(Measured measured) {
+    return measured.nominal();
+  }
+}

@@ -1,0 +1,62 @@
+package sawstead.station.unit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sawstead.brief.Brief;
+import sawstead.brief.OutfeedWish;
+import sawstead.station.DesignException;
+import sawstead.station.Designer;
+import sawstead.station.FigureRule;
+import sawstead.station.Site;
+import sawstead.station.Station;
+import sawstead.station.Unit;
+
+/** All units that a station can have. A new unit is one class in this package and one line here. */
+public final class Units {
+  private Units() {}
+
+  /**
+   * The station of a brief.
+   *
+   * @throws DesignException when no station follows from the brief; says where the cause stands in
+   *     it
+   */
+  public static Station station(Brief brief) {
+    Optional<Site> site = Designer.survey(brief);
+    List<Unit> units = new ArrayList<>();
+    site.ifPresent(s -> units.addAll(of(s)));
+    units.add(new ExtraUnit(brief));
+    units.add(new AddedCutsUnit(brief.cuts()));
+    List<FigureRule> rules = site.map(HeightFigures::of).orElse(List.of());
+    return Designer.design(brief, site, units, rules);
+  }
+
+  private static List<Unit> of(Site site) {
+    List<Unit> units = new ArrayList<>();
+    units.add(new StandUnit(site));
+    units.add(new CasterUnit(site));
+    units.add(new SawUnit(site));
+    units.add(new BoltUnit(site));
+    site.saw().opening().ifPresent(o -> units.add(new TrayUnit(site, o)));
+    site.brief().vac().ifPresent(v -> units.add(new VacUnit(v, site)));
+    site.outfeed()
+        .ifPresent(box -> units.addAll(outfeed(site, box, site.wish().outfeed().orElseThrow())));
+    site.left()
+        .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().leftWing().orElseThrow())));
+    site.right()
+        .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().rightWing().orElseThrow())));
+    units.add(new PortUnit(site));
+    return units;
+  }
+
+  private static List<Unit> outfeed(Site site, Site.BoxPlan box, OutfeedWish wish) {
+    List<Unit> units = new ArrayList<>();
+    units.add(new OutfeedUnit(site, box, wish));
+    units.add(new OutfeedLids(site, box, wish));
+    if (box.leafDepth() > 0) {
+      units.add(new OutfeedLeaf(box, wish));
+    }
+    return units;
+  }
+}

@@ -1,0 +1,97 @@
+package sawstead.house;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+
+/** The rooms, from the ground up, and the rooms that each may see. */
+enum Room {
+  MEASURE("a length knows nothing of what it measures"),
+  SOLID("the kernel knows nothing of wood", MEASURE),
+  JOINERY("a joint changes two panels and knows no station", SOLID, MEASURE),
+  BRIEF("a brief mirrors the file and computes nothing", MEASURE),
+  INTAKE("reading a file makes a brief and designs nothing", BRIEF, SOLID, MEASURE),
+  STATION(
+      "a station is designed without knowing how it will be judged",
+      BRIEF,
+      JOINERY,
+      SOLID,
+      MEASURE),
+  CHECK("a check looks at the solids and not at files", STATION, BRIEF, JOINERY, SOLID, MEASURE),
+  EXPORT(
+      "a file format needs neither plans, books nor windows",
+      CHECK,
+      STATION,
+      BRIEF,
+      JOINERY,
+      SOLID,
+      MEASURE),
+  LAYOUT(
+      "a cutting plan needs neither formats, books nor windows",
+      CHECK,
+      STATION,
+      BRIEF,
+      JOINERY,
+      SOLID,
+      MEASURE),
+  BOOK(
+      "a book is written from the station, not from other files",
+      CHECK,
+      STATION,
+      BRIEF,
+      JOINERY,
+      SOLID,
+      MEASURE),
+  PREVIEW(
+      "the window sits on everything but the command line",
+      BOOK,
+      EXPORT,
+      LAYOUT,
+      CHECK,
+      STATION,
+      INTAKE,
+      BRIEF,
+      JOINERY,
+      SOLID,
+      MEASURE),
+  CLI(
+      "the command line starts everything and nothing starts it",
+      PREVIEW,
+      BOOK,
+      EXPORT,
+      LAYOUT,
+      CHECK,
+      STATION,
+      INTAKE,
+      BRIEF,
+      JOINERY,
+      SOLID,
+      MEASURE);
+
+  private final String reason;
+  private final Set<Room> sees;
+
+  Room(String reason, Room... sees) {
+    this.reason = reason;
+    this.sees = sees.length == 0 ? Set.of() : Set.copyOf(Arrays.asList(sees));
+  }
+
+  /** Why this room sees no more than it does. */
+  String reason() {
+    return reason;
+  }
+
+  /** The rooms that this one must not see. */
+  Set<Room> unseen() {
+    EnumSet<Room> others = EnumSet.allOf(Room.class);
+    others.removeAll(sees);
+    others.remove(this);
+    return others;
+  }
+
+  /** The room's package and those below it, as ArchUnit writes them. */
+  String packages(String house) {
+    return house + "." + name().toLowerCase(Locale.ROOT) + "..";
+  }
+}

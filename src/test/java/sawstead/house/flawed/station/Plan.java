@@ -1,0 +1,4 @@
+package sawstead.house.flawed.station;
+
+/** Part of a house that is wrong on purpose: an open class. */
+public class Plan {}
