@@ -1,5 +1,7 @@
 package sawstead.solid;
 
+import java.util.BitSet;
+
 /**
  * How far a body can be pushed, or grown, along a straight line before it is deeper than a
  * tolerance in another body.
@@ -45,11 +47,31 @@ public final class FreeWay {
     if (!way.mayMeet(box(body.reach()), box(other.reach()), reach)) {
       return Double.POSITIVE_INFINITY;
     }
-    double filled = way.least(body.filled(), other.filled(), reach);
-    boolean holes = body.hasRoundHoles() || other.hasRoundHoles();
-    return holes && filled < Double.POSITIVE_INFINITY
-        ? way.least(body.cover(), other.cover(), reach)
-        : filled;
+    return way.least(body, other, reach);
+  }
+
+  /**
+   * Round holes are filled at first, and opened where they lie on the way found: filling makes no
+   * way longer, so a way that passes no filled hole is true.
+   */
+  private double least(Body body, Body other, double reach) {
+    BitSet openInBody = new BitSet();
+    BitSet openInOther = new BitSet();
+    while (true) {
+      double way = least(body.cover(openInBody), other.cover(openInOther), reach);
+      if (way == Double.POSITIVE_INFINITY) {
+        return way;
+      }
+      BitSet near = body.holes(hole -> mayMeet(hole.box, box(other.reach()), way));
+      BitSet passed = other.holes(hole -> mayMeet(box(body.reach()), hole.box, way));
+      near.andNot(openInBody);
+      passed.andNot(openInOther);
+      if (near.isEmpty() && passed.isEmpty()) {
+        return way;
+      }
+      openInBody.or(near);
+      openInOther.or(passed);
+    }
   }
 
   private double least(Piece[] moving, Piece[] still, double reach) {
