@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import javafx.geometry.Point3D;
 import javafx.scene.AmbientLight;
 import javafx.scene.DirectionalLight;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.paint.Color;
-import javafx.geometry.Point3D;
 import sawstead.joinery.Fastener;
 import sawstead.preview.look.Tokens;
 import sawstead.solid.Box;
@@ -72,8 +72,7 @@ public final class Floor {
   public List<Box> boxes() {
     List<Box> boxes =
         station.parts().values().stream()
-            .flatMap(
-                p -> arrangement.of(p, station).stream().map(by -> p.body().moved(by).box()))
+            .flatMap(p -> arrangement.of(p, station).stream().map(by -> p.body().moved(by).box()))
             .toList();
     return boxes.isEmpty() ? List.of(Arrangement.box(station)) : boxes;
   }
