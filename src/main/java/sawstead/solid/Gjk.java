@@ -18,10 +18,12 @@ final class Gjk {
   static final double TOUCHING = 1e-9;
 
   private static final int MOST_STEPS = 200;
+  private static final double STOPPED = -1;
 
   private final Simplex simplex = new Simplex();
   private final double[] onFirst = new double[3];
   private final double[] onSecond = new double[3];
+  private double bound;
 
   /**
    * Distance, or a lower bound that is no less than {@code enough}.
@@ -30,14 +32,29 @@ final class Gjk {
    * @return distance, mm; 0 when the pieces touch or overlap
    */
   double distance(Piece a, Piece b, double enough) {
-    double[] p = a.points;
-    double[] q = b.points;
+    double distance = approach(a.points, b.points, enough);
+    return distance < 0 ? FeatureDistance.between(a, b, onFirst, onSecond) : distance;
+  }
+
+  /**
+   * Distance of the convex hulls of two sets of points, or a lower bound of it: the distance where
+   * it is certified, else the best bound, which rounding can hold below the distance.
+   *
+   * @param enough the search may end once the distance is known to be no less than this, mm
+   */
+  double atLeast(double[] p, double[] q, double enough) {
+    double distance = approach(p, q, enough);
+    return distance < 0 ? bound : distance;
+  }
+
+  /** Distance or bound as {@link #distance}; negative if rounding stopped the search before. */
+  private double approach(double[] p, double[] q, double enough) {
     simplex.restart();
     simplex.add(0, 0, p[0] - q[0], p[1] - q[1], p[2] - q[2]);
     simplex.reduce();
     double[] v = simplex.nearest();
     double length = Simplex.length(v);
-    double bound = 0;
+    bound = 0;
     for (int step = 0; step < MOST_STEPS && length > TOUCHING; step++) {
       int i = furthest(p, -v[0], -v[1], -v[2]);
       int j = furthest(q, v[0], v[1], v[2]);
@@ -49,7 +66,7 @@ final class Gjk {
         return bound;
       }
       if (length - bound <= GAP) {
-        return settled(a, b, length);
+        return settled(p, q, length);
       }
       if (!simplex.add(i, j, x, y, z)) {
         break;
@@ -61,15 +78,12 @@ final class Gjk {
       }
       length = then;
     }
-    if (length <= TOUCHING) {
-      return settled(a, b, 0);
-    }
-    return FeatureDistance.between(a, b, onFirst, onSecond);
+    return length <= TOUCHING ? settled(p, q, 0) : STOPPED;
   }
 
-  private double settled(Piece a, Piece b, double length) {
-    simplex.blend(a.points, true, onFirst);
-    simplex.blend(b.points, false, onSecond);
+  private double settled(double[] p, double[] q, double length) {
+    simplex.blend(p, true, onFirst);
+    simplex.blend(q, false, onSecond);
     return length;
   }
 

@@ -17,6 +17,9 @@ public sealed interface Motion permits Slide, Turn {
   /** Motion from the rest state to a parameter. */
   Placement at(double parameter);
 
+  /** The way to follow pairs of pieces through this motion. */
+  PairSweep sweep(double tolerance);
+
   /** Refuses a range that is none. */
   static void demandRange(double from, double to, double rest) {
     if (!Double.isFinite(from) || !Double.isFinite(to) || !Double.isFinite(rest)) {

@@ -10,7 +10,7 @@ package sawstead.solid;
  */
 final class Penetration {
   /** Below this sine two edges count as parallel; their faces' normals then stand for them. */
-  private static final double PARALLEL = 1e-9;
+  static final double PARALLEL = 1e-9;
 
   private Penetration() {}
 
@@ -32,68 +32,95 @@ final class Penetration {
    * @return the depth if it is more than {@code enough}, else any number up to {@code enough}
    */
   static double depth(Piece a, Piece b, double enough) {
-    double least = faceDepth(a, b, enough, Double.POSITIVE_INFINITY);
+    return depth(a, b, enough, new double[3]);
+  }
+
+  /**
+   * As above, and the unit direction n in which b would have to leave a: the depth is what a
+   * reaches along n beyond where b begins. Negative when n separates the pieces.
+   *
+   * @param n set to the direction
+   */
+  static double depth(Piece a, Piece b, double enough, double[] n) {
+    double least = faceDepth(a, b, 1, enough, Double.POSITIVE_INFINITY, n);
     if (least > enough) {
-      least = faceDepth(b, a, enough, least);
+      least = faceDepth(b, a, -1, enough, least, n);
     }
     if (least > enough) {
-      least = edgeDepth(a, b, enough, least);
+      least = edgeDepth(a, b, enough, least, n);
     }
     return least;
   }
 
-  private static double faceDepth(Piece a, Piece b, double enough, double least) {
+  private static double faceDepth(
+      Piece a, Piece b, int sign, double enough, double best, double[] to) {
+    double least = best;
     double[] n = a.planes;
     for (int f = 0; f < n.length && least > enough; f += 4) {
-      double low = Double.POSITIVE_INFINITY;
-      double[] p = b.points;
-      for (int i = 0; i < p.length; i += 3) {
-        low = Math.min(low, n[f] * p[i] + n[f + 1] * p[i + 1] + n[f + 2] * p[i + 2]);
+      double reach = n[f + 3] - lowest(b.points, n[f], n[f + 1], n[f + 2]);
+      if (reach < least) {
+        least = reach;
+        to[0] = sign * n[f];
+        to[1] = sign * n[f + 1];
+        to[2] = sign * n[f + 2];
       }
-      least = Math.min(least, n[f + 3] - low);
     }
     return least;
   }
 
-  private static double edgeDepth(Piece a, Piece b, double enough, double best) {
+  private static double edgeDepth(Piece a, Piece b, double enough, double best, double[] to) {
     double least = best;
     double[] e = a.edges;
     double[] g = b.edges;
+    // The edges around two prisms on one axis all cross in the direction of that axis.
+    double[] last = new double[3];
     for (int i = 0; i < e.length && least > enough; i += 3) {
       for (int j = 0; j < g.length && least > enough; j += 3) {
         double x = e[i + 1] * g[j + 2] - e[i + 2] * g[j + 1];
         double y = e[i + 2] * g[j] - e[i] * g[j + 2];
         double z = e[i] * g[j + 1] - e[i + 1] * g[j];
         double length = Math.sqrt(x * x + y * y + z * z);
-        if (length > PARALLEL) {
-          least = Math.min(least, along(a, b, x / length, y / length, z / length, least));
+        if (length > PARALLEL && !isAlong(last, x / length, y / length, z / length)) {
+          last[0] = x / length;
+          last[1] = y / length;
+          last[2] = z / length;
+          least = along(a, b, last[0], last[1], last[2], least, to);
         }
       }
     }
     return least;
   }
 
-  /** Translation along one direction, either way, that separates the pieces. */
-  private static double along(Piece a, Piece b, double x, double y, double z, double least) {
-    double lowA = Double.POSITIVE_INFINITY;
-    double highA = Double.NEGATIVE_INFINITY;
-    double[] p = a.points;
-    for (int i = 0; i < p.length; i += 3) {
-      double d = x * p[i] + y * p[i + 1] + z * p[i + 2];
-      lowA = Math.min(lowA, d);
-      highA = Math.max(highA, d);
+  /** True if two unit directions are the same up to sign. */
+  static boolean isAlong(double[] n, double x, double y, double z) {
+    double cx = n[1] * z - n[2] * y;
+    double cy = n[2] * x - n[0] * z;
+    double cz = n[0] * y - n[1] * x;
+    double dot = n[0] * x + n[1] * y + n[2] * z;
+    return cx * cx + cy * cy + cz * cz < PARALLEL * PARALLEL && Math.abs(dot) > 0.5;
+  }
+
+  /** The lesser of a translation along one direction, either way, and the least so far. */
+  private static double along(
+      Piece a, Piece b, double x, double y, double z, double least, double[] to) {
+    double forth = -lowest(a.points, -x, -y, -z) - lowest(b.points, x, y, z);
+    double back = -lowest(b.points, -x, -y, -z) - lowest(a.points, x, y, z);
+    if (Math.min(forth, back) >= least) {
+      return least;
     }
-    double lowB = Double.POSITIVE_INFINITY;
-    double highB = Double.NEGATIVE_INFINITY;
-    p = b.points;
+    int sign = forth <= back ? 1 : -1;
+    to[0] = sign * x;
+    to[1] = sign * y;
+    to[2] = sign * z;
+    return Math.min(forth, back);
+  }
+
+  /** The least of n . p over points. */
+  static double lowest(double[] p, double x, double y, double z) {
+    double low = Double.POSITIVE_INFINITY;
     for (int i = 0; i < p.length; i += 3) {
-      double d = x * p[i] + y * p[i + 1] + z * p[i + 2];
-      lowB = Math.min(lowB, d);
-      highB = Math.max(highB, d);
-      if (highA - lowB >= least && highB - lowA >= least) {
-        return least;
-      }
+      low = Math.min(low, x * p[i] + y * p[i + 1] + z * p[i + 2]);
     }
-    return Math.min(highA - lowB, highB - lowA);
+    return low;
   }
 }

@@ -19,4 +19,9 @@ public record Slide(Vec direction, double from, double to, double rest) implemen
   public Placement at(double parameter) {
     return Placement.at(direction.scale(parameter - rest));
   }
+
+  @Override
+  public PairSweep sweep(double tolerance) {
+    return new SlideSweep(this, tolerance);
+  }
 }

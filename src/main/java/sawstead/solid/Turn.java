@@ -23,4 +23,9 @@ public record Turn(Vec at, Vec direction, double from, double to, double rest) i
   public Placement at(double parameter) {
     return Placement.identity().turned(at, direction, parameter - rest);
   }
+
+  @Override
+  public PairSweep sweep(double tolerance) {
+    return new TurnSweep(this, tolerance);
+  }
 }

@@ -1,0 +1,155 @@
+package sawstead.solid;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * An independent kernel, npm manifold-3d, measures several hundred random panels and pairs: their
+ * meshes must be solids to it, and volumes, areas and overlaps must agree to 1e-6.
+ */
+class ManifoldAgreementTest {
+  private static final double AGREEMENT = 1e-6;
+  private static final int SOLIDS = 120;
+
+  /** Overlaps below this, mm3, are compared as if they were this. */
+  private static final double LEAST_VOLUME = 1;
+
+  @TempDir Path folder;
+
+  @ParameterizedTest
+  @ValueSource(longs = {10_000, 20_000, 30_000, 40_000})
+  void volumesAndOverlaps_agree(long first) throws IOException {
+    List<Body> bodies = new ArrayList<>();
+    long seed = first;
+    int tooFine = 0;
+    while (bodies.size() < SOLIDS) {
+      RandomSolids random = new RandomSolids(seed++);
+      Body body = random.body("seed " + (seed - 1), 60);
+      // That kernel is entered in single precision: vertices must differ in it.
+      if (isCoarse(body.solid().mesh())) {
+        bodies.add(body);
+      } else {
+        tooFine++;
+      }
+    }
+    assertTrue(tooFine < SOLIDS, tooFine + " panels were too fine for single precision");
+    List<int[]> pairs = new ArrayList<>();
+    for (int i = 0; i + 3 < bodies.size(); i++) {
+      pairs.add(new int[] {i, i + 1});
+      pairs.add(new int[] {i, i + 3});
+    }
+    compare(bodies, pairs);
+  }
+
+  private void compare(List<Body> bodies, List<int[]> pairs) throws IOException {
+    Path file = folder.resolve("solids.json");
+    new ObjectMapper().writeValue(file.toFile(), described(bodies, pairs));
+    JsonNode answer = new ObjectMapper().readTree(NodeScript.run("agreement.mjs", file));
+    for (int i = 0; i < bodies.size(); i++) {
+      JsonNode theirs = answer.get("solids").get(i);
+      Mesh mesh = bodies.get(i).solid().mesh();
+      String at = bodies.get(i).id();
+      assertEquals("NoError", theirs.get("status").asText(), at);
+      double volume = bodies.get(i).volume();
+      assertEquals(volume, theirs.get("volume").asDouble(), AGREEMENT * volume, at);
+      assertEquals(mesh.area(), theirs.get("area").asDouble(), AGREEMENT * mesh.area(), at);
+    }
+    int met = 0;
+    for (int i = 0; i < pairs.size(); i++) {
+      Body a = bodies.get(pairs.get(i)[0]);
+      Body b = bodies.get(pairs.get(i)[1]);
+      double theirs = answer.get("pairs").get(i).asDouble();
+      double ours = Overlap.between(a, b).map(Overlap::volume).orElse(0.0);
+      met += ours > LEAST_VOLUME ? 1 : 0;
+      double allowed = AGREEMENT * Math.max(LEAST_VOLUME, theirs);
+      assertEquals(theirs, ours, allowed, a.id() + " and " + b.id());
+    }
+    assertTrue(met > 40, "only " + met + " pairs overlap");
+  }
+
+  private static ObjectNode described(List<Body> bodies, List<int[]> pairs) {
+    ObjectNode all = new ObjectMapper().createObjectNode();
+    ArrayNode solids = all.putArray("solids");
+    for (Body body : bodies) {
+      ObjectNode solid = solids.addObject();
+      Mesh mesh = body.solid().mesh();
+      ArrayNode vertices = solid.putArray("vertices");
+      for (int v = 0; v < mesh.vertexCount(); v++) {
+        vertices.add(mesh.x(v)).add(mesh.y(v)).add(mesh.z(v));
+      }
+      ArrayNode triangles = solid.putArray("triangles");
+      for (int t = 0; t < mesh.triangleCount(); t++) {
+        triangles.add(mesh.corner(t, 0)).add(mesh.corner(t, 1)).add(mesh.corner(t, 2));
+      }
+      ArrayNode placement = solid.putArray("placement");
+      for (double number : body.placement().columnMajor()) {
+        placement.add(number);
+      }
+    }
+    ArrayNode listed = all.putArray("pairs");
+    for (int[] pair : pairs) {
+      listed.addArray().add(pair[0]).add(pair[1]);
+    }
+    return all;
+  }
+
+  private static boolean isCoarse(Mesh mesh) {
+    Set<List<Float>> places = new HashSet<>();
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      if (!places.add(List.of((float) mesh.x(v), (float) mesh.y(v), (float) mesh.z(v)))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Runs a script of the test tree with node; a missing tool is seen, never passed over. */
+  private static final class NodeScript {
+    static String run(String script, Path file) throws IOException {
+      Path folder = Path.of("src", "test", "node").toAbsolutePath();
+      if (!Files.isDirectory(folder.resolve("node_modules").resolve("manifold-3d"))) {
+        return missing("npm ci --prefix src/test/node has not been run");
+      }
+      Process process;
+      try {
+        process =
+            new ProcessBuilder("node", folder.resolve(script).toString(), file.toString())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+      } catch (IOException noProgram) {
+        return missing("node is not installed");
+      }
+      String output = new String(process.getInputStream().readAllBytes());
+      try {
+        assertEquals(0, process.waitFor(), script + " failed");
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new IllegalStateException(e);
+      }
+      return output;
+    }
+
+    private static String missing(String what) {
+      String message = "the independent kernel was not asked: " + what;
+      if (Boolean.getBoolean("sawstead.toolsRequired")) {
+        throw new AssertionError(message);
+      }
+      return org.junit.jupiter.api.Assumptions.abort(message);
+    }
+  }
+}
