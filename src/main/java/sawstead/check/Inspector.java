@@ -24,7 +24,7 @@ public final class Inspector {
         scene.clashes(),
         scene.gaps(),
         scene.passages(),
-        scene.drivings(),
+        scene.plan(),
         margins,
         findings);
   }
