@@ -104,7 +104,9 @@ public final class Toolkit {
         "run it on a desktop, or under xvfb-run; check and build need no display");
   }
 
-  /** JavaFX warns that it is not a named module; in one jar it never is, and no user can help it. */
+  /**
+   * JavaFX warns that it is not a named module; in one jar it never is, and no user can help it.
+   */
   private static void hush() {
     try {
       LogManager.getLogManager()

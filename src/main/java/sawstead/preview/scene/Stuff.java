@@ -11,7 +11,7 @@ enum Stuff {
   BRASS("brass"),
   SLATE("slate"),
   /** Clear plastic. */
-  CLEAR("tape");
+  CLEAR("clear");
 
   private final String token;
 
@@ -39,7 +39,10 @@ enum Stuff {
       return STEEL;
     }
     if (part.unit().equals("saw")) {
-      return id.contains("switch") || id.contains("wheel") || id.contains("port") || id.contains("foot")
+      return id.contains("switch")
+              || id.contains("wheel")
+              || id.contains("port")
+              || id.contains("foot")
           ? SLATE
           : IRON;
     }
