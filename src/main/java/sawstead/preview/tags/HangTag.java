@@ -1,8 +1,10 @@
 package sawstead.preview.tags;
 
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
+import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -13,10 +15,17 @@ import sawstead.check.Words;
 import sawstead.preview.look.Signs;
 
 /** One finding on its tag: sign and word, what is so, where, what to do. */
-final class HangTag extends Button {
-  HangTag(Finding finding) {
+final class HangTag extends VBox {
+  private final Runnable does;
+
+  HangTag(Finding finding, Runnable does) {
+    super(5);
+    this.does = does;
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.BUTTON);
+    setOnMouseClicked(e -> fire());
+    setOnKeyPressed(this::key);
     getStyleClass().setAll("hang-tag", finding.severity().word());
-    setMaxWidth(Double.MAX_VALUE);
     Label word = new Label(finding.severity().word());
     word.getStyleClass().addAll("tag-word", finding.severity().word());
     Label rule = new Label(finding.rule());
@@ -30,12 +39,21 @@ final class HangTag extends Button {
     Label says = text(finding.says(), "tag-says");
     Label where = text(Words.some(finding.about()), "tag-where");
     Label remedy = text(finding.remedy(), "tag-remedy");
-    VBox body = new VBox(5, head, says, where, remedy);
-    body.setMouseTransparent(true);
-    setGraphic(body);
-    body.prefWidthProperty().bind(widthProperty().subtract(28));
+    getChildren().addAll(head, says, where, remedy);
     setAccessibleText(
         finding.severity().word() + ": " + finding.says() + ". " + finding.remedy());
+  }
+
+  /** As a click does. */
+  void fire() {
+    does.run();
+  }
+
+  private void key(KeyEvent event) {
+    if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+      fire();
+      event.consume();
+    }
   }
 
   private static Label text(String words, String style) {

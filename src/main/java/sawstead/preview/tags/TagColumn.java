@@ -48,9 +48,7 @@ public final class TagColumn extends ScrollPane {
       column.getChildren().add(wrapped("Nothing to say against it.", "tag-note"));
     }
     for (Finding finding : report.findings()) {
-      HangTag tag = new HangTag(finding);
-      tag.setOnAction(e -> chosen.accept(finding));
-      column.getChildren().add(tag);
+      column.getChildren().add(new HangTag(finding, () -> chosen.accept(finding)));
     }
     if (!report.margins().isEmpty()) {
       column.getChildren().add(wrapped("What fits, by how much", "column-title"));
@@ -60,6 +58,16 @@ public final class TagColumn extends ScrollPane {
       bar.setOnMouseClicked(e -> asked.accept(margin));
       column.getChildren().add(bar);
     }
+  }
+
+  /** Chooses a finding as a click on its tag does; false if there is no such tag. */
+  public boolean choose(int index) {
+    var tags = column.getChildren().stream().filter(n -> n instanceof HangTag).toList();
+    if (index >= tags.size()) {
+      return false;
+    }
+    ((HangTag) tags.get(index)).fire();
+    return true;
   }
 
   private static List<Margin> tightestFirst(Report report) {

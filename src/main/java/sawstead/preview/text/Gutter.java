@@ -1,6 +1,7 @@
 package sawstead.preview.text;
 
 import java.util.Set;
+import javafx.application.Platform;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -28,7 +29,7 @@ final class Gutter extends Region {
     setMaxWidth(WIDTH);
     getStyleClass().add("gutter");
     area.scrollTopProperty().addListener(o -> draw());
-    area.textProperty().addListener(o -> draw());
+    area.textProperty().addListener(o -> Platform.runLater(this::draw));
     area.fontProperty().addListener(o -> draw());
   }
 
@@ -49,7 +50,11 @@ final class Gutter extends Region {
     draw();
   }
 
-  private double lineHeight() {
+  /** As the area draws them: its one text node, shared out among its lines. */
+  private double lineHeight(long lines) {
+    if (area.lookup(".text") instanceof Text drawn && drawn.getLayoutBounds().getHeight() > 0) {
+      return drawn.getLayoutBounds().getHeight() / Math.max(1, lines);
+    }
     Text probe = new Text("0");
     probe.setFont(area.getFont());
     return probe.getLayoutBounds().getHeight();
@@ -58,9 +63,9 @@ final class Gutter extends Region {
   private void draw() {
     GraphicsContext g = canvas.getGraphicsContext2D();
     g.clearRect(0, 0, getWidth(), getHeight());
-    double height = lineHeight();
+    long lines = area.getText().chars().filter(c -> c == '\n').count() + 1;
+    double height = lineHeight(lines);
     double top = PAD - area.getScrollTop();
-    long lines = area.getText().lines().count() + (area.getText().endsWith("\n") ? 1 : 0);
     g.setTextAlign(TextAlignment.RIGHT);
     g.setTextBaseline(VPos.TOP);
     g.setFont(Font.font(area.getFont().getFamily(), area.getFont().getSize() * 0.86));

@@ -125,9 +125,9 @@ final class Desk {
   void look(Tokens tokens) {
     boolean other = look.dark() != tokens.dark();
     look = tokens;
-    root.getStyleClass().removeAll("root", "dark");
+    root.getStyleClass().remove("dark");
     if (tokens.dark()) {
-      root.getStyleClass().addAll("root", "dark");
+      root.getStyleClass().add("dark");
     }
     tape.look(tokens);
     brief.look(tokens);
