@@ -47,6 +47,7 @@ public final class Main {
     line.addSubcommand(new SchemaCommand(streams));
     line.addSubcommand(new BreakdownCommand());
     line.addSubcommand(new PictureCommand(streams));
+    line.addSubcommand(new ShowCommand());
     line.setOut(streams.outText());
     line.setErr(streams.errText());
     line.setColorScheme(

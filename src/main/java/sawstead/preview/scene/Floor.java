@@ -31,6 +31,7 @@ public final class Floor {
   private Arrangement arrangement = Arrangement.REST;
   private Map<String, Glow> glows = Map.of();
   private boolean seeThrough;
+  private Section section = Section.NONE;
 
   /**
    * Builds the scene of a station.
@@ -40,7 +41,7 @@ public final class Floor {
    */
   public Floor(Station station, Tokens look) {
     this.station = station;
-    Materials materials = new Materials(look);
+    Materials materials = Materials.of(look);
     Map<String, List<Fastener>> heads =
         station.fasteners().stream().collect(Collectors.groupingBy(f -> f.joins().get(0)));
     station
@@ -85,6 +86,15 @@ public final class Floor {
       shape.node().setVisible(by.isPresent());
       shape.place(by.orElse(Placement.identity()));
     }
+    if (section.axis().isPresent()) {
+      cut(section);
+    }
+  }
+
+  /** Cuts everything open, as it now stands. */
+  public void cut(Section wanted) {
+    section = wanted;
+    shapes.values().forEach(s -> s.cut(wanted));
   }
 
   /** Lights up bodies by id, and no others. */
@@ -135,16 +145,16 @@ public final class Floor {
   }
 
   private static List<Node> lights(Tokens look) {
-    double dim = look.dark() ? 0.85 : 1;
+    double dim = look.dark() ? 0.86 : 1;
     return List.of(
-        new AmbientLight(Color.color(0.42, 0.42, 0.45).deriveColor(0, 1, dim, 1)),
-        light(Color.color(0.52, 0.50, 0.46), 0.45, 0.62, -0.85, dim),
-        light(Color.color(0.22, 0.23, 0.26), -0.85, 0.25, -0.35, dim),
-        light(Color.color(0.16, 0.17, 0.20), 0.2, -0.9, -0.30, dim));
+        new AmbientLight(Color.gray(0.50 * dim)),
+        light(Color.color(0.46, 0.44, 0.41), 0.45, 0.62, -0.85, dim),
+        light(Color.color(0.24, 0.24, 0.25), -0.85, 0.25, -0.35, dim),
+        light(Color.color(0.30, 0.30, 0.31), 0.25, -0.9, -0.30, dim));
   }
 
   private static DirectionalLight light(Color colour, double x, double y, double z, double dim) {
-    DirectionalLight light = new DirectionalLight(colour.deriveColor(0, 1, dim, 1));
+    DirectionalLight light = new DirectionalLight(colour.interpolate(Color.BLACK, 1 - dim));
     light.setDirection(new Point3D(x, y, z));
     return light;
   }

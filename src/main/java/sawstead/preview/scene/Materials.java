@@ -1,9 +1,8 @@
 package sawstead.preview.scene;
 
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import javafx.scene.image.Image;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.Material;
@@ -12,26 +11,27 @@ import sawstead.preview.look.Tokens;
 
 /** Materials of one look, made once and shared by all bodies. */
 final class Materials {
-  private static final double CLEAR = 0.28;
+  private static final double CLEAR = 0.26;
+  private static final Map<Boolean, Materials> ALL = new ConcurrentHashMap<>();
 
   private final Tokens look;
   private final Image face;
-  private final Map<Integer, Image> edges = new TreeMap<>();
-  private final Map<String, Material> made = new HashMap<>();
+  private final Map<Integer, Image> edges = new ConcurrentHashMap<>();
+  private final Map<String, Material> made = new ConcurrentHashMap<>();
   private final Map<Stuff, Color> colours = new EnumMap<>(Stuff.class);
 
-  Materials(Tokens look) {
+  /** The materials of a look; made when first asked for, on whatever thread that is. */
+  static Materials of(Tokens look) {
+    return ALL.computeIfAbsent(look.dark(), dark -> new Materials(look));
+  }
+
+  private Materials(Tokens look) {
     this.look = look;
     face = Grain.face(look);
     for (Stuff stuff : Stuff.values()) {
       colours.put(stuff, look.colour(stuff.token()));
     }
   }
-
-  Tokens look() {
-    return look;
-  }
-
   /** Face of a panel. */
   Material face(Glow glow) {
     return made.computeIfAbsent("face " + glow, k -> wood(face, glow));

@@ -1,7 +1,6 @@
 package sawstead.preview.scene;
 
 import java.util.Random;
-import javafx.scene.shape.MeshView;
 import sawstead.solid.Mesh;
 import sawstead.solid.Panel;
 import sawstead.solid.Vec;
@@ -40,11 +39,11 @@ final class Sides {
     }
   }
 
-  MeshView faces() {
-    return faces.view();
+  Triangles faces() {
+    return faces;
   }
 
-  MeshView edges() {
-    return edges.view();
+  Triangles edges() {
+    return edges;
   }
 }

@@ -11,7 +11,7 @@ enum Stuff {
   BRASS("brass"),
   SLATE("slate"),
   /** Clear plastic. */
-  CLEAR("tape");
+  CLEAR("clear");
 
   private final String token;
 

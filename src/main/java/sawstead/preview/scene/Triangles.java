@@ -29,6 +29,47 @@ final class Triangles {
     return corners.isEmpty();
   }
 
+  /** What of the triangles lies on this side of a section; cut ones are cut. */
+  Triangles within(Section.Half half) {
+    Triangles kept = new Triangles();
+    for (int t = 0; t < corners.size(); t += 3) {
+      List<float[]> ring = new ArrayList<>();
+      for (int k = 0; k < 3; k++) {
+        int a = t + k;
+        int b = t + (k + 1) % 3;
+        double da = half.beyond(at(a));
+        double db = half.beyond(at(b));
+        if (da <= 0) {
+          ring.add(mixed(a, b, 0));
+        }
+        if (da < 0 && db > 0 || da > 0 && db < 0) {
+          ring.add(mixed(a, b, da / (da - db)));
+        }
+      }
+      for (int i = 2; i < ring.size(); i++) {
+        for (float[] c : List.of(ring.get(0), ring.get(i - 1), ring.get(i))) {
+          kept.corner(new Vec(c[0], c[1], c[2]), c[3], c[4]);
+        }
+      }
+    }
+    return kept;
+  }
+
+  private Vec at(int i) {
+    float[] c = corners.get(i);
+    return new Vec(c[0], c[1], c[2]);
+  }
+
+  private float[] mixed(int a, int b, double part) {
+    float[] mixed = new float[5];
+    for (int k = 0; k < 5; k++) {
+      float from = k < 3 ? corners.get(a)[k] : places.get(a)[k - 3];
+      float to = k < 3 ? corners.get(b)[k] : places.get(b)[k - 3];
+      mixed[k] = (float) (from + (to - from) * part);
+    }
+    return mixed;
+  }
+
   MeshView view() {
     TriangleMesh mesh = new TriangleMesh();
     int n = corners.size();
