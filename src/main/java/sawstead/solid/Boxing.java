@@ -25,7 +25,7 @@ public record Boxing(List<Box> outer, List<Box> inner, boolean exact) {
     List<Box> outer = new ArrayList<>();
     List<Box> inner = new ArrayList<>();
     boolean exact = true;
-    for (Piece piece : body.cover()) {
+    for (Piece piece : body.cover(hole -> true)) {
       Box around = piece.box();
       boolean box = isBox(piece);
       outer.add(around);
