@@ -13,7 +13,8 @@ import sawstead.preview.window.Window;
 @Command(
     name = "show",
     mixinStandardHelpOptions = true,
-    description = "Opens a window: the station in 3D, what is wrong with it, and the brief to edit.",
+    description =
+        "Opens a window: the station in 3D, what is wrong with it, and the brief to edit.",
     footer = {"", "Exit codes: 0 fine, 2 no such file or no display, 3 a fault of the program."})
 final class ShowCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "The brief, a YAML file.")

@@ -28,8 +28,7 @@ public final class Bench {
       return new Snapshot(text, Optional.of(station), Optional.empty(), List.of());
     } catch (BriefException e) {
       return flawed(
-          text,
-          e.problems().stream().map(p -> new Flaw(p.line(), p.what(), p.remedy())).toList());
+          text, e.problems().stream().map(p -> new Flaw(p.line(), p.what(), p.remedy())).toList());
     } catch (DesignException e) {
       int line = BriefLines.lineOf(text, e.path());
       return flawed(text, List.of(new Flaw(line, e.getMessage(), e.remedy())));

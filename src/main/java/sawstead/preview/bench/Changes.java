@@ -60,16 +60,9 @@ public final class Changes {
   }
 
   private static void note(
-      Map<String, List<String>> sizes,
-      String id,
-      String what,
-      double was,
-      double is,
-      Words words) {
+      Map<String, List<String>> sizes, String id, String what, double was, double is, Words words) {
     if (Math.abs(was - is) > SAME) {
-      sizes
-          .computeIfAbsent(what + " " + arrow(words, was, is), k -> new ArrayList<>())
-          .add(id);
+      sizes.computeIfAbsent(what + " " + arrow(words, was, is), k -> new ArrayList<>()).add(id);
     }
   }
 

@@ -27,8 +27,7 @@ public final class Signs {
         mark.setContent("M10.8 8.5 H13.2 L12.8 15.5 H11.2 Z M10.8 17 H13.2 V19.4 H10.8 Z");
       }
       case NOTE -> {
-        shape.setContent(
-            "M12 1 A11 11 0 1 1 11.99 1 Z M12 4.4 A7.6 7.6 0 1 0 12.01 4.4 Z");
+        shape.setContent("M12 1 A11 11 0 1 1 11.99 1 Z M12 4.4 A7.6 7.6 0 1 0 12.01 4.4 Z");
         mark.setContent("M10.7 10.4 H13.3 V17 H10.7 Z M10.7 6.9 H13.3 V9.2 H10.7 Z");
       }
     }

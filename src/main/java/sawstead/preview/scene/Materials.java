@@ -32,6 +32,7 @@ final class Materials {
       colours.put(stuff, look.colour(stuff.token()));
     }
   }
+
   /** Face of a panel. */
   Material face(Glow glow) {
     return made.computeIfAbsent("face " + glow, k -> wood(face, glow));

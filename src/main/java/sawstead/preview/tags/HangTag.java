@@ -40,8 +40,7 @@ final class HangTag extends VBox {
     Label where = text(Words.some(finding.about()), "tag-where");
     Label remedy = text(finding.remedy(), "tag-remedy");
     getChildren().addAll(head, says, where, remedy);
-    setAccessibleText(
-        finding.severity().word() + ": " + finding.says() + ". " + finding.remedy());
+    setAccessibleText(finding.severity().word() + ": " + finding.says() + ". " + finding.remedy());
   }
 
   /** As a click does. */

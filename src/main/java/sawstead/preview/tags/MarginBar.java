@@ -30,8 +30,7 @@ final class MarginBar extends VBox {
     getStyleClass().add("margin-bar");
     boolean missing = margin.spare() < 0;
     String state = missing ? "stop" : isTight(margin) ? "mind" : "note";
-    Label amount =
-        new Label(amount(margin, words) + (missing ? " missing" : " to spare"));
+    Label amount = new Label(amount(margin, words) + (missing ? " missing" : " to spare"));
     amount.getStyleClass().addAll("margin-amount", state);
     amount.setMinWidth(Region.USE_PREF_SIZE);
     Label what = new Label(margin.what());
@@ -65,7 +64,9 @@ final class MarginBar extends VBox {
   static double share(Margin margin) {
     double has = Math.max(0, margin.has());
     double needs = Math.max(1e-9, margin.needs());
-    return margin.needs() <= 0 ? (margin.spare() >= 0 ? 1 - MARK / (1 + margin.spare() / 10) : 0) : has / (has + needs);
+    return margin.needs() <= 0
+        ? (margin.spare() >= 0 ? 1 - MARK / (1 + margin.spare() / 10) : 0)
+        : has / (has + needs);
   }
 
   private static String amount(Margin margin, Words words) {

@@ -37,7 +37,11 @@ final class Marks {
           case STEPS -> new double[] {0.25, 0.5, 1, 2, 5, 10};
         };
     double fine = first(ladder, base, perPixel * NEAREST);
-    double numbered = Math.max(run.scale() == Run.Scale.STEPS ? 1 : 0, first(ladder, base, perPixel * NUMBERS) / base) * base;
+    double numbered =
+        Math.max(
+                run.scale() == Run.Scale.STEPS ? 1 : 0,
+                first(ladder, base, perPixel * NUMBERS) / base)
+            * base;
     List<Mark> marks = new ArrayList<>();
     for (long k = (long) Math.ceil(low / fine - 1e-9); k * fine <= high + 1e-9; k++) {
       double at = k * fine;
@@ -59,8 +63,6 @@ final class Marks {
 
   private static String number(double value) {
     double rounded = Math.rint(value * 16) / 16;
-    return rounded == Math.rint(rounded)
-        ? Long.toString((long) rounded)
-        : Double.toString(rounded);
+    return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
   }
 }

@@ -101,8 +101,7 @@ public final class Tape extends Region {
     }
     Run r = run.get();
     double range = Math.abs(r.to() - r.from());
-    double step =
-        r.scale() == Run.Scale.STEPS ? 1 : range / (event.isShiftDown() ? FINE : COARSE);
+    double step = r.scale() == Run.Scale.STEPS ? 1 : range / (event.isShiftDown() ? FINE : COARSE);
     switch (event.getCode()) {
       case LEFT, DOWN -> value.set(clamp(r, value.get() - step));
       case RIGHT, UP -> value.set(clamp(r, value.get() + step));
@@ -171,9 +170,7 @@ public final class Tape extends Region {
     double cut = s * 0.42;
     g.fillPolygon(
         new double[] {x - s, x - cut, x + cut, x + s, x + s, x + cut, x - cut, x - s},
-        new double[] {
-          cy - cut, cy - s, cy - s, cy - cut, cy + cut, cy + s, cy + s, cy + cut
-        },
+        new double[] {cy - cut, cy - s, cy - s, cy - cut, cy + cut, cy + s, cy + s, cy + cut},
         8);
     g.fillRect(x - 1, cy, 2, bottom - cy);
   }

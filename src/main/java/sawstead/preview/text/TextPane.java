@@ -65,8 +65,7 @@ public final class TextPane extends BorderPane {
 
   /** Says what is wrong, at its lines. */
   public void tell(List<Flaw> wrong) {
-    gutter.mark(
-        wrong.stream().map(Flaw::line).filter(l -> l > 0).collect(Collectors.toSet()));
+    gutter.mark(wrong.stream().map(Flaw::line).filter(l -> l > 0).collect(Collectors.toSet()));
     flaws.getChildren().clear();
     for (Flaw flaw : wrong) {
       String line = flaw.line() > 0 ? "line " + flaw.line() + ": " : "";

@@ -102,9 +102,7 @@ final class Desk {
   }
 
   private static void key(Scene scene, KeyCode code, Runnable does) {
-    scene
-        .getAccelerators()
-        .put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), does);
+    scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), does);
   }
 
   void onDark(Consumer<Boolean> wanted) {
@@ -304,7 +302,9 @@ final class Desk {
     middle(margin.about()).ifPresent(at -> floor.visit(at, 2 * AROUND));
   }
 
-  /** Lights what a list of ids names: bodies, motions (what they move), fasteners (what they join). */
+  /**
+   * Lights what a list of ids names: bodies, motions (what they move), fasteners (what they join).
+   */
   private void choose(List<String> about, Glow glow) {
     chosen = new TreeMap<>();
     Optional<Station> station = shown.flatMap(Snapshot::station);

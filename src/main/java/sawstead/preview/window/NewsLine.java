@@ -24,7 +24,8 @@ final class NewsLine extends HBox {
     HBox.setHgrow(says, Priority.ALWAYS);
     progress.setVisible(false);
     getChildren().setAll(says, progress);
-    note("drag to turn, right button to move, wheel to come nearer; 1 to 6 stand somewhere, F fits");
+    note(
+        "drag to turn, right button to move, wheel to come nearer; 1 to 6 stand somewhere, F fits");
   }
 
   void note(String words) {

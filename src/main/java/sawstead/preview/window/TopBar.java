@@ -100,7 +100,9 @@ final class TopBar extends VBox {
     String words =
         stops > 0
             ? "do not cut: " + count(stops, "reason")
-            : minds > 0 ? "look before you cut: " + count(minds, "thing") + " to mind" : "clear to cut";
+            : minds > 0
+                ? "look before you cut: " + count(minds, "thing") + " to mind"
+                : "clear to cut";
     verdict.setText(words + height(report));
     verdict.getStyleClass().setAll("label", "verdict", worst.word());
   }

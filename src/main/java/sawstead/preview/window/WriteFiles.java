@@ -29,9 +29,7 @@ final class WriteFiles implements AutoCloseable {
           try {
             BuildWriter.write(report, folder, StlForm.BINARY);
             String words =
-                report.forbidsCutting()
-                    ? "written to look at, not to cut from: "
-                    : "written: ";
+                report.forbidsCutting() ? "written to look at, not to cut from: " : "written: ";
             done(news, () -> news.note(words + folder.toAbsolutePath()));
           } catch (ExportException e) {
             done(news, () -> news.mind(e.what() + ": " + e.where() + "; " + e.remedy()));
