@@ -28,6 +28,7 @@ public final class Floor {
   private final Station station;
   private final Map<String, PartShape> shapes = new TreeMap<>();
   private final Group root = new Group();
+  private final Node ground;
   private Arrangement arrangement = Arrangement.REST;
   private Map<String, Glow> glows = Map.of();
   private boolean seeThrough;
@@ -50,7 +51,8 @@ public final class Floor {
             (id, part) ->
                 shapes.put(id, new PartShape(part, heads.getOrDefault(id, List.of()), materials)));
     root.getChildren().addAll(lights(look));
-    root.getChildren().add(Ground.of(station, look));
+    ground = Ground.of(station, look);
+    root.getChildren().add(ground);
     sortShapes();
   }
 
@@ -113,6 +115,11 @@ public final class Floor {
   /** Shows only these bodies; an empty set shows all. */
   public void only(Set<String> ids) {
     shapes.forEach((id, shape) -> shape.node().setVisible(ids.isEmpty() || ids.contains(id)));
+  }
+
+  /** Takes the ground away, so that bodies alone are seen. */
+  void bare() {
+    ground.setVisible(false);
   }
 
   /** The id of the body that a picked node belongs to; null if to none. */
