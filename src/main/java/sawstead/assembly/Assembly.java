@@ -49,13 +49,13 @@ public final class Assembly {
   }
 
   private BuildPlan plan() {
-    Dismantling whole =
-        new Dismantling(stage, blocking, reach, groups, order, stage.all(), false);
+    Dismantling whole = new Dismantling(stage, blocking, reach, groups, order, stage.all(), false);
     List<Removal> removals = new ArrayList<>(whole.run());
     Collections.reverse(removals);
     List<BuildPlan.Stuck> stuck = stuck(whole.left());
     if (!whole.left().isEmpty()) {
-      Group first = order.stream().filter(g -> !g.in(whole.left()).isEmpty()).findFirst().orElseThrow();
+      Group first =
+          order.stream().filter(g -> !g.in(whole.left()).isEmpty()).findFirst().orElseThrow();
       removals.add(
           0, new Removal(whole.left(), whole.left(), first, List.of(), false, Optional.empty()));
     }
@@ -110,7 +110,11 @@ public final class Assembly {
     bench.forEach(b -> fasteners.addAll(b.fasteners()));
     for (Removal move : moves) {
       fasteners.addAll(
-          drive(move.movers(), move.standing(), Dismantling.withFloor(stage, reach, move.standing(), false), number));
+          drive(
+              move.movers(),
+              move.standing(),
+              Dismantling.withFloor(stage, reach, move.standing(), false),
+              number));
     }
     List<Vec> path = new ArrayList<>();
     for (Vec leg : first.legs()) {
@@ -141,13 +145,16 @@ public final class Assembly {
     whole.movers().stream()
         .filter(t -> !whole.group().things().contains(t))
         .forEach(t -> all.add(new Group(stage.thing(t).name(), List.of(t), Optional.empty())));
-    Dismantling work =
-        new Dismantling(stage, blocking, reach, groups, all, whole.movers(), true);
+    Dismantling work = new Dismantling(stage, blocking, reach, groups, all, whole.movers(), true);
     List<Removal> removals = new ArrayList<>(work.run());
     Collections.reverse(removals);
     List<BenchStep> steps = new ArrayList<>();
     if (!work.left().isEmpty()) {
-      steps.add(new BenchStep(places(work.left(), whole.group()), Vec.ZERO, drive(work.left(), work.left(), work.left(), number)));
+      steps.add(
+          new BenchStep(
+              places(work.left(), whole.group()),
+              Vec.ZERO,
+              drive(work.left(), work.left(), work.left(), number)));
     }
     for (Removal removal : removals) {
       boolean lies = removal.movers().equals(removal.standing());
@@ -210,8 +217,7 @@ public final class Assembly {
         stage.thing(thing).parts().stream().map(Part::id).forEach(ids::add);
       }
     }
-    left.stream()
-        .forEach(t -> stage.thing(t).parts().stream().map(Part::id).forEach(ids::add));
+    left.stream().forEach(t -> stage.thing(t).parts().stream().map(Part::id).forEach(ids::add));
     return ids;
   }
 
@@ -239,13 +245,16 @@ public final class Assembly {
 
   private List<String> cautions(Removal removal, BitSet all, List<String> fasteners) {
     List<String> cautions = new ArrayList<>();
-    removal.group().told().ifPresent(
-        step -> {
-          if (!told.contains(step)) {
-            told.add(step);
-            cautions.addAll(step.cautions());
-          }
-        });
+    removal
+        .group()
+        .told()
+        .ifPresent(
+            step -> {
+              if (!told.contains(step)) {
+                told.add(step);
+                cautions.addAll(step.cautions());
+              }
+            });
     removal.because().flatMap(o -> reason(removal, o)).ifPresent(cautions::add);
     boolean below =
         stage.fasteners().stream()
@@ -258,7 +267,7 @@ public final class Assembly {
         .filter(d -> fasteners.contains(d.fastener().id()))
         .flatMap(d -> d.use().flatMap(ToolUse::open).stream())
         .distinct()
-        .map(id -> "hold it open (" + id + ") to drive its screws")
+        .map(pose -> "hold it so to drive its screws: " + pose)
         .forEach(cautions::add);
     if (stage.mass(all) > ONE_PERSON) {
       cautions.add("more than one person should lift this");

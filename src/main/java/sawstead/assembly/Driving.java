@@ -14,8 +14,7 @@ import sawstead.joinery.Fastener;
  * @param inTheWay when none is, the fewest things that are in the way of one, {@code floor}
  *     included
  */
-public record Driving(
-    Fastener fastener, int step, Optional<ToolUse> use, List<String> inTheWay) {
+public record Driving(Fastener fastener, int step, Optional<ToolUse> use, List<String> inTheWay) {
   public Driving {
     Objects.requireNonNull(fastener, "fastener");
     Objects.requireNonNull(use, "use");

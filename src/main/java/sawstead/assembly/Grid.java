@@ -14,8 +14,8 @@ import sawstead.solid.Vec;
 /**
  * The compressed grid of translations: cut at every face of every forbidden box, so that each cell
  * is wholly free or wholly forbidden. Its outermost cells reach to infinity. Moving straight from a
- * free cell into a free cell beside it never touches the inside of a forbidden box, so the search is
- * complete for chains of axis-parallel translations, and for all paths of translations.
+ * free cell into a free cell beside it never touches the inside of a forbidden box, so the search
+ * is complete for chains of axis-parallel translations, and for all paths of translations.
  */
 final class Grid {
   /** At most so many cells are looked at. */
@@ -65,7 +65,8 @@ final class Grid {
     long cells = 1;
     for (int k = 0; k < 3; k++) {
       int axis = k;
-      double[] all = boxes.stream().flatMapToDouble(b -> Arrays.stream(b, axis, axis + 1)).toArray();
+      double[] all =
+          boxes.stream().flatMapToDouble(b -> Arrays.stream(b, axis, axis + 1)).toArray();
       double[] ends =
           boxes.stream().flatMapToDouble(b -> Arrays.stream(b, axis + 3, axis + 4)).toArray();
       double[] faces = Arrays.copyOf(all, all.length + ends.length + 1);
@@ -119,7 +120,9 @@ final class Grid {
     forbidden.set(0, (cut(2, lowest) + 1) * count[1] * count[0]);
   }
 
-  /** The way with the fewest legs from no translation to an outermost cell; empty if there is none. */
+  /**
+   * The way with the fewest legs from no translation to an outermost cell; empty if there is none.
+   */
   Optional<List<Vec>> way() {
     from = new int[count[0] * count[1] * count[2]];
     Arrays.fill(from, -1);

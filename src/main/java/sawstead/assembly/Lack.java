@@ -60,8 +60,12 @@ record Lack(double missing, String words, List<String> obstacles) {
         for (Body b : obstacle.bodies()) {
           for (Box o : Boxing.of(b).outer()) {
             if (passes(m, o, direction, play)) {
-              double[] low = {m.high().x() - o.low().x(), m.high().y() - o.low().y(), m.high().z() - o.low().z()};
-              double[] high = {o.high().x() - m.low().x(), o.high().y() - m.low().y(), o.high().z() - m.low().z()};
+              double[] low = {
+                m.high().x() - o.low().x(), m.high().y() - o.low().y(), m.high().z() - o.low().z()
+              };
+              double[] high = {
+                o.high().x() - m.low().x(), o.high().y() - m.low().y(), o.high().z() - m.low().z()
+              };
               double[] along = {direction.x(), direction.y(), direction.z()};
               for (int k = 0; k < 3; k++) {
                 if (along[k] == 0) {

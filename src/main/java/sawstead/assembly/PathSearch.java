@@ -16,9 +16,9 @@ import sawstead.solid.Vec;
  * <p>Idea: of two boxes, the translations of one that make it overlap the other form a box, too. So
  * the forbidden translations are a union of boxes, shrunk by the play; their faces cut space into a
  * grid whose cells are wholly free or wholly forbidden, and a flood fill from no translation to the
- * outside is complete ({@link Grid}). Where something is no axis-parallel box, boxes around it prove
- * a way, and boxes inside it prove that there is none; a way among the boxes inside is tried with the
- * true bodies, and if they do not pass, the answer is undecided.
+ * outside is complete ({@link Grid}). Where something is no axis-parallel box, boxes around it
+ * prove a way, and boxes inside it prove that there is none; a way among the boxes inside is tried
+ * with the true bodies, and if they do not pass, the answer is undecided.
  */
 final class PathSearch {
   private final List<Body> movers;
@@ -62,7 +62,8 @@ final class PathSearch {
   private Verdict search() {
     List<Boxing> moving = movers.stream().map(Boxing::of).toList();
     List<Boxing> still = others.stream().map(Boxing::of).toList();
-    boolean exact = moving.stream().allMatch(Boxing::exact) && still.stream().allMatch(Boxing::exact);
+    boolean exact =
+        moving.stream().allMatch(Boxing::exact) && still.stream().allMatch(Boxing::exact);
     Optional<Grid> outer = grid(moving, still, true);
     Optional<List<Vec>> path = outer.flatMap(Grid::way);
     if (path.isPresent() || exact && outer.isPresent()) {
@@ -75,7 +76,8 @@ final class PathSearch {
     Optional<List<Vec>> hope = inner.get().way();
     return hope.isEmpty()
         ? new Verdict(Optional.empty(), true)
-        : hope.filter(this::passes).map(p -> new Verdict(hope, true))
+        : hope.filter(this::passes)
+            .map(p -> new Verdict(hope, true))
             .orElse(new Verdict(Optional.empty(), false));
   }
 
@@ -95,8 +97,7 @@ final class PathSearch {
     Vec at = Vec.ZERO;
     for (Vec leg : legs) {
       for (Body mover : movers) {
-        Body there =
-            new Body(mover.id(), mover.solid(), mover.placement().moved(at));
+        Body there = new Body(mover.id(), mover.solid(), mover.placement().moved(at));
         for (Body other : others) {
           if (FreeWay.of(there, leg, other, play, leg.length()) <= leg.length()) {
             return false;

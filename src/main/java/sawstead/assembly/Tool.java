@@ -32,7 +32,8 @@ public record Tool(
   public record Barrel(double from, double to, double diameter) {
     public Barrel {
       if (!(to > from && from >= 0 && diameter > 0)) {
-        throw new IllegalArgumentException("a barrel has a length and a diameter: " + from + ".." + to);
+        throw new IllegalArgumentException(
+            "a barrel has a length and a diameter: " + from + ".." + to);
       }
     }
   }

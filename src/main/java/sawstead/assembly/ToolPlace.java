@@ -40,8 +40,7 @@ record ToolPlace(Vec head, Vec back) {
       bodies.add(
           new Body(
               tool.word(),
-              new Stack(
-                  List.of(new Layer(round(barrel.diameter()), barrel.to() - barrel.from()))),
+              new Stack(List.of(new Layer(round(barrel.diameter()), barrel.to() - barrel.from()))),
               new Placement(u, v, back, head.plus(back.scale(barrel.from())))));
     }
     return bodies;

@@ -13,8 +13,7 @@ import sawstead.station.Station;
  */
 final class Toolbox {
   private static final Set<FastenerKind> SCREWS =
-      EnumSet.of(
-          FastenerKind.WOOD_SCREW, FastenerKind.HINGE_SCREW, FastenerKind.CASTER_SCREW);
+      EnumSet.of(FastenerKind.WOOD_SCREW, FastenerKind.HINGE_SCREW, FastenerKind.CASTER_SCREW);
   private static final Set<FastenerKind> ALL_SCREWS =
       EnumSet.of(
           FastenerKind.WOOD_SCREW,
@@ -22,10 +21,8 @@ final class Toolbox {
           FastenerKind.CASTER_SCREW,
           FastenerKind.POCKET_SCREW);
 
-  private static final Tool DRILL =
-      drill("drill", SCREWS, 60, 11);
-  private static final Tool LONG_BIT =
-      drill("drill with a 150 mm bit", ALL_SCREWS, 150, 9);
+  private static final Tool DRILL = drill("drill", SCREWS, 60, 11);
+  private static final Tool LONG_BIT = drill("drill with a 150 mm bit", ALL_SCREWS, 150, 9);
   private static final Tool SCREWDRIVER =
       new Tool(
           "screwdriver",
@@ -78,7 +75,7 @@ final class Toolbox {
         List.of(
             new Tool.Barrel(0, bit, holder),
             new Tool.Barrel(bit, bit + 45, 42),
-            new Tool.Barrel(bit + 45, bit + 165, 62)),
+            new Tool.Barrel(bit + 45, bit + 165, 56)),
         Optional.of(new Tool.Grip(bit + 75, bit + 160, 210, 75)));
   }
 }

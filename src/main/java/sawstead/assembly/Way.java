@@ -69,19 +69,25 @@ final class Way {
   /** How far along a direction the bodies are outside of the box around the others, mm. */
   private double length(Vec direction, List<Body> others) {
     Box around = others.stream().map(Body::box).reduce(Box::union).orElseThrow();
-    Vec far = new Vec(
-        direction.x() > 0 ? around.high().x() - box.low().x() : box.high().x() - around.low().x(),
-        direction.y() > 0 ? around.high().y() - box.low().y() : box.high().y() - around.low().y(),
-        around.high().z() - box.low().z());
-    double length = Math.abs(direction.x()) * far.x()
-        + Math.abs(direction.y()) * far.y()
-        + Math.abs(direction.z()) * far.z();
+    Vec far =
+        new Vec(
+            direction.x() > 0
+                ? around.high().x() - box.low().x()
+                : box.high().x() - around.low().x(),
+            direction.y() > 0
+                ? around.high().y() - box.low().y()
+                : box.high().y() - around.low().y(),
+            around.high().z() - box.low().z());
+    double length =
+        Math.abs(direction.x()) * far.x()
+            + Math.abs(direction.y()) * far.y()
+            + Math.abs(direction.z()) * far.z();
     return Math.max(0, length) + OUT;
   }
 
   /**
-   * The least distance on a path to what is not touched at rest, mm; infinite when there is nothing.
-   * Certified by the kernel's sweep.
+   * The least distance on a path to what is not touched at rest, mm; infinite when there is
+   * nothing. Certified by the kernel's sweep.
    */
   double clearance(List<Vec> path, List<Body> others) {
     Set<Contact> contacts = new HashSet<>();

@@ -22,8 +22,9 @@
  * sawstead.assembly.Blocking} says which of them stand in each other's way; {@link
  * sawstead.assembly.Reach} which of them stand in the way of a tool; {@link
  * sawstead.assembly.Dismantling} takes the finished station apart, group by group; {@link
- * sawstead.assembly.Assembly} turns that round. Taking a thing off never blocks another, so a greedy
- * pass is complete for the groups and motions tried, and what remains when it stops is the proof.
+ * sawstead.assembly.Assembly} turns that round. Taking a thing off never blocks another, so a
+ * greedy pass is complete for the groups and motions tried, and what remains when it stops is the
+ * proof.
  *
  * <p><b>Knows nothing of</b> findings, files or how a part was designed.
  */

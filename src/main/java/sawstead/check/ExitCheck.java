@@ -29,39 +29,48 @@ final class ExitCheck implements Check {
       String name = exit.id().startsWith("vac/") ? "vac" : "contents";
       String what = name.equals("vac") ? "the vac" : exit.id();
       switch (exit.verdict()) {
-        case NONE -> notes.add(
-            Finding.stop(
-                name + "-locked",
-                about(exit),
-                at,
-                what + " cannot come out: there is no way without tilting, and none with it",
-                remedy(scene, exit)));
-        case UNDECIDED -> notes.add(
-            Finding.mind(
-                name + "-undecided",
-                about(exit),
-                at,
-                "no way out was found for " + what + ", nor proven that there is none",
-                remedy(scene, exit)));
-        case AFTER -> notes.add(
-            Finding.general(
-                Severity.NOTE,
-                name + "-after",
-                about(exit),
-                what + " comes out after " + Words.some(exit.first()) + " is open or off",
-                "plan for it when you fill the place: " + Words.some(exit.first())));
-        case TILTED -> notes.add(
-            Finding.mind(
-                "vac-tilted",
-                about(exit),
-                at,
-                String.format(Locale.ROOT, "%s only comes out tipped by %.0f degrees", what, exit.tilt()),
-                "empty it often, or " + remedy(scene, exit)));
+        case NONE ->
+            notes.add(
+                Finding.stop(
+                    name + "-locked",
+                    about(exit),
+                    at,
+                    what + " cannot come out: there is no way without tilting, and none with it",
+                    remedy(scene, exit)));
+        case UNDECIDED ->
+            notes.add(
+                Finding.mind(
+                    name + "-undecided",
+                    about(exit),
+                    at,
+                    "no way out was found for " + what + ", nor proven that there is none",
+                    remedy(scene, exit)));
+        case AFTER ->
+            notes.add(
+                Finding.general(
+                    Severity.NOTE,
+                    name + "-after",
+                    about(exit),
+                    what + " comes out after " + Words.some(exit.first()) + " is open or off",
+                    "plan for it when you fill the place: " + Words.some(exit.first())));
+        case TILTED ->
+            notes.add(
+                Finding.mind(
+                    "vac-tilted",
+                    about(exit),
+                    at,
+                    String.format(
+                        Locale.ROOT, "%s only comes out tipped by %.0f degrees", what, exit.tilt()),
+                    "empty it often, or " + remedy(scene, exit)));
         case FREE -> {
           if (Double.isFinite(exit.least())) {
             notes.add(
                 Margin.length(
-                    name + "-way-out", "free beside " + what + " on its way out", about(exit), exit.least(), 0));
+                    name + "-way-out",
+                    "free beside " + what + " on its way out",
+                    about(exit),
+                    exit.least(),
+                    0));
           }
         }
       }

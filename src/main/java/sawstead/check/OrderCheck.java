@@ -16,9 +16,7 @@ final class OrderCheck implements Check {
       return Outcome.of(List.of());
     }
     BuildPlan.Stuck first =
-        stuck.stream()
-            .min(java.util.Comparator.comparingInt(s -> s.behind().size()))
-            .orElseThrow();
+        stuck.stream().min(java.util.Comparator.comparingInt(s -> s.behind().size())).orElseThrow();
     return Outcome.of(
         List.of(
             Finding.general(

@@ -34,9 +34,7 @@ final class Passages {
       (mover.moves().contains(part.id()) ? moving : staying).add(part.body());
     }
     Set<Contact> contacts =
-        mover.contacts().stream()
-            .map(c -> new Contact(c.a(), c.b()))
-            .collect(Collectors.toSet());
+        mover.contacts().stream().map(c -> new Contact(c.a(), c.b())).collect(Collectors.toSet());
     Sweep sweep =
         Sweep.of(mover.motion(), moving, staying, contacts, Math.max(contact, Sweep.BEGIN));
     Optional<Double> least =
@@ -46,8 +44,6 @@ final class Passages {
     return new Passage(
         mover,
         least,
-        sweep
-            .firstContact()
-            .map(c -> new Passage.Contact(c.with(), c.mover(), c.at(), c.point())));
+        sweep.firstContact().map(c -> new Passage.Contact(c.with(), c.mover(), c.at(), c.point())));
   }
 }

@@ -49,7 +49,8 @@ public record Boxing(List<Box> outer, List<Box> inner, boolean exact) {
 
   /**
    * The largest box about the middle of the piece's corners with the proportions of the box around
-   * it: half extents h fit a face n . p <= d as long as s (|nx| hx + |ny| hy + |nz| hz) <= d - n . c.
+   * it: half extents h fit a face n . p <= d as long as s (|nx| hx + |ny| hy + |nz| hz) <= d - n .
+   * c.
    */
   private static Box within(Piece piece, Box around) {
     Vec c = middle(piece.points);
@@ -60,8 +61,7 @@ public record Boxing(List<Box> outer, List<Box> inner, boolean exact) {
       double ny = piece.planes[f + 1];
       double nz = piece.planes[f + 2];
       double room = piece.planes[f + 3] - nx * c.x() - ny * c.y() - nz * c.z();
-      double extent =
-          Math.abs(nx) * half.x() + Math.abs(ny) * half.y() + Math.abs(nz) * half.z();
+      double extent = Math.abs(nx) * half.x() + Math.abs(ny) * half.y() + Math.abs(nz) * half.z();
       scale = Math.min(scale, Math.max(0, room) / extent);
     }
     Vec h = half.scale(scale);

@@ -97,6 +97,11 @@ final class CasterUnit implements Unit {
       draft.support(new Support(new Vec(corner.x(), corner.y(), 0), offset, mm(set.rating())));
       n++;
     }
+    draft.step(
+        List.of("casters/plate-1", "casters/plate-2", "casters/plate-3", "casters/plate-4"),
+        "screw them under the base's corners, before anything heavy is on it",
+        new Vec(0, 0, 1),
+        List.of("lock all wheels before you lift anything onto it"));
   }
 
   private void placeFrame(Draft draft, MobileFrame frame) {
@@ -132,6 +137,11 @@ final class CasterUnit implements Unit {
       draft.touch("casters/shelf-" + n, "casters/frame");
       n++;
     }
+    draft.step(
+        List.of("casters/frame"),
+        "lift the stand into the bought frame",
+        new Vec(0, 0, 1),
+        List.of("lock all wheels before you lift anything onto it"));
     for (Vec corner : corners(inner)) {
       draft.support(new Support(corner, 0, mm(frame.rating()) / 4));
     }
