@@ -267,7 +267,7 @@ public final class Assembly {
         .filter(d -> fasteners.contains(d.fastener().id()))
         .flatMap(d -> d.use().flatMap(ToolUse::open).stream())
         .distinct()
-        .map(id -> "hold it open (" + id + ") to drive its screws")
+        .map(pose -> "hold it so to drive its screws: " + pose)
         .forEach(cautions::add);
     if (stage.mass(all) > ONE_PERSON) {
       cautions.add("more than one person should lift this");

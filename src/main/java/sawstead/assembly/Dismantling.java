@@ -12,9 +12,10 @@ import sawstead.solid.Vec;
 /**
  * Takes a station, or what lies on a bench, apart. At each turn the group that is told last among
  * those that can come off comes off: whole if it can, else without the fewest of its things, which
- * come off first. When none can, single things, then chains of translations, then things that leave
- * only together are tried; then ways without regard to tools. What is left is the proof that no
- * order was found among these groups and motions.
+ * come off first; at first only so that what is left still hangs together. When none can, single
+ * things, then chains of translations, then things that leave only together are tried; then ways
+ * without regard to tools. What is left is the proof that no order was found among these groups and
+ * motions.
  */
 final class Dismantling {
   private static final List<Vec> AXES =
@@ -35,6 +36,8 @@ final class Dismantling {
   private final BitSet standing;
   private final List<Removal> removals = new ArrayList<>();
   private final Map<Group, Removal.Obstacle> obstacles = new HashMap<>();
+  private boolean borrows;
+  private boolean steady;
 
   Dismantling(
       Stage stage,
@@ -55,10 +58,21 @@ final class Dismantling {
 
   /** Takes apart; what was taken off, in that order. */
   List<Removal> run() {
-    while (!standing.isEmpty() && (turn() || singles() || chains() || together() || bare())) {
+    while (!standing.isEmpty() && (withTools(false) || withTools(true) || bare())) {
       continue;
     }
     return removals;
+  }
+
+  /** First with the tools that the user owns, and only if nothing comes off with others. */
+  private boolean withTools(boolean borrowed) {
+    borrows = borrowed;
+    steady = true;
+    if (turn() || chains()) {
+      return true;
+    }
+    steady = false;
+    return turn() || singles() || chains() || together();
   }
 
   /** What could not be taken off; empty when an order was found. */
@@ -163,7 +177,9 @@ final class Dismantling {
   private boolean chains() {
     for (BitSet candidate : candidates()) {
       Group group = groupOf(candidate);
-      if (loosens(candidate, standing) && chain(candidate, group)) {
+      if (keepsSteady(candidate, standing)
+          && loosens(candidate, standing)
+          && chain(candidate, group)) {
         return true;
       }
     }
@@ -255,7 +271,19 @@ final class Dismantling {
   }
 
   private boolean canLeave(BitSet movers, Group group, BitSet stands) {
-    return way(movers, group, stands).isPresent() && loosens(movers, stands);
+    return keepsSteady(movers, stands)
+        && way(movers, group, stands).isPresent()
+        && loosens(movers, stands);
+  }
+
+  /** Whether what is left hangs together as before, so that nothing is left in the air. */
+  private boolean keepsSteady(BitSet movers, BitSet stands) {
+    if (!steady) {
+      return true;
+    }
+    BitSet left = (BitSet) stands.clone();
+    left.andNot(movers);
+    return groups.count(left) <= groups.count(stands);
   }
 
   /** A direction in which the movers leave: the one told first, then upwards, forwards, aside. */
@@ -286,7 +314,7 @@ final class Dismantling {
   private Optional<Integer> unreachable(BitSet movers, BitSet stands) {
     BitSet seen = withFloor(stands);
     for (int f : between(stage, movers, stands)) {
-      if (!reach.isReachable(f, seen)) {
+      if (!reach.isHopeless(f) && !reach.isReachable(f, seen, borrows)) {
         return Optional.of(f);
       }
     }

@@ -149,7 +149,7 @@ final class Exits {
     all.set(reach.floor());
     for (int f : fasteners) {
       Fastener fastener = stage.fasteners().get(f);
-      if (fastener.glued() || !reach.isReachable(f, all)) {
+      if (fastener.glued() || !reach.isReachable(f, all, false)) {
         return false;
       }
     }

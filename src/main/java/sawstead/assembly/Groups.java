@@ -120,6 +120,13 @@ final class Groups {
     return slash < 0 ? id : id.substring(0, slash);
   }
 
+  /** How many parts of a set hang together, those that nothing holds left out. */
+  int count(BitSet set) {
+    BitSet held = new BitSet();
+    set.stream().filter(t -> holds.get(t).cardinality() > 1).forEach(held::set);
+    return components(held, held.stream().boxed().toList()).size();
+  }
+
   /** The parts of a set that are held together by screws or glue, in the order of the list. */
   List<BitSet> components(BitSet set, List<Integer> order) {
     List<BitSet> found = new ArrayList<>();

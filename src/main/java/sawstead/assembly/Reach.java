@@ -2,14 +2,15 @@ package sawstead.assembly;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.FastenerKind;
 import sawstead.solid.Body;
 import sawstead.solid.Box;
 import sawstead.solid.FreeWay;
-import sawstead.solid.Placement;
 import sawstead.solid.Vec;
 import sawstead.station.Mover;
 import sawstead.station.Part;
@@ -29,32 +30,35 @@ final class Reach {
 
   private static final int FLOOR_DEPTH = 1000;
 
+  private static final Vec UP = new Vec(0, 0, 1);
+
   private final Stage stage;
   private final Toolbox toolbox;
   private final List<List<Option>> options;
   private final List<List<Box>> boxes = new ArrayList<>();
+  private final Map<Pose, BitSet> poses = new HashMap<>();
+  private final Map<Integer, Boolean> hopeless = new HashMap<>();
 
   /** A tool on a fastener with some parts held open, and what is in its way. */
   private final class Option {
     private final Fastener fastener;
     private final Tool tool;
-    private final Optional<Mover> open;
+    private final Optional<Pose> open;
     private final ToolPlace place;
     private final Box around;
     private final BitSet[] grips = new BitSet[360 / STEP];
     private BitSet barrels;
 
-    Option(Fastener fastener, Tool tool, Optional<Mover> open) {
+    Option(Fastener fastener, Tool tool, Optional<Pose> open) {
       this.fastener = fastener;
       this.tool = tool;
       this.open = open;
       boolean nut = fastener.kind() == FastenerKind.BOLT;
       Vec head = nut ? fastener.tip() : fastener.at();
       Vec back = nut ? fastener.axis() : fastener.axis().scale(-1);
-      if (open.isPresent() && open.get().moves().contains(fastener.joins().get(0))) {
-        Placement turn = open.get().motion().at(open.get().motion().to());
-        head = turn.apply(head);
-        back = turn.turn(back);
+      if (open.isPresent() && open.get().moves(fastener.joins().get(0))) {
+        head = open.get().turn().apply(head);
+        back = open.get().turn().turn(back);
       }
       place = new ToolPlace(head, back);
       around = new Box(head, head).grown(tool.reach());
@@ -62,7 +66,7 @@ final class Reach {
 
     BitSet barrels() {
       if (barrels == null) {
-        barrels = new BitSet();
+        barrels = open.isPresent() ? inTheWay(open.get()) : new BitSet();
         List<Body> bodies = place.barrels(tool);
         for (int i = 0; i < bodies.size(); i++) {
           // The pocket is bored, but its panel's solid keeps it as material.
@@ -87,13 +91,12 @@ final class Reach {
         List<Part> parts = stage.thing(t).parts();
         for (int p = 0; p < parts.size() && !in.get(t); p++) {
           Part part = parts.get(p);
-          boolean moved = open.isPresent() && open.get().moves().contains(part.id());
+          boolean moved = open.isPresent() && open.get().moves(part.id());
           if (part.id().equals(except) || !moved && !boxes.get(t).get(p).overlaps(around, 0)) {
             continue;
           }
           if (moved) {
-            Body there = part.body().moved(open.get().motion().at(open.get().motion().to()));
-            in.set(t, meets(body, there));
+            in.set(t, meets(body, part.body().moved(open.get().turn())));
           } else if (boxes.get(t).get(p).overlaps(box, 0)) {
             in.set(t, meets(body, part.body()));
           }
@@ -113,13 +116,13 @@ final class Reach {
         return Optional.empty();
       }
       if (tool.grip().isEmpty()) {
-        return Optional.of(new ToolUse(tool, 0, Optional.empty(), open.map(Mover::id)));
+        return Optional.of(new ToolUse(tool, 0, Optional.empty(), open.map(Pose::words)));
       }
       for (int turn = 0; turn < grips.length; turn++) {
         if (!grip(turn).intersects(standing)) {
           double angle = turn * STEP;
           return Optional.of(
-              new ToolUse(tool, angle, Optional.of(place.side(angle)), open.map(Mover::id)));
+              new ToolUse(tool, angle, Optional.of(place.side(angle)), open.map(Pose::words)));
         }
       }
       return Optional.empty();
@@ -166,8 +169,31 @@ final class Reach {
     return Optional.empty();
   }
 
-  boolean isReachable(int fastener, BitSet standing) {
-    return use(fastener, standing).isPresent();
+  /** Whether a tool reaches it: one that the user owns, or one that must be borrowed, too. */
+  boolean isReachable(int fastener, BitSet standing, boolean borrows) {
+    for (Option option : options(fastener)) {
+      if ((borrows || option.tool.owned()) && option.free(standing).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether no order can help: no tool reaches it even when only what it holds is there. Bolts
+   * count as such, because a nut that no wrench reaches can be a tee-nut that is let in before.
+   */
+  boolean isHopeless(int fastener) {
+    return hopeless.computeIfAbsent(
+        fastener,
+        f -> {
+          BitSet held = new BitSet();
+          for (int thing : stage.joins(f)) {
+            held.set(thing);
+          }
+          return stage.fasteners().get(f).kind() == FastenerKind.BOLT
+              || !isReachable(f, held, true);
+        });
   }
 
   /** The fewest things that are in the way of some tool; empty when none is. */
@@ -187,14 +213,15 @@ final class Reach {
     if (known == null) {
       known = new ArrayList<>();
       Fastener fastener = stage.fasteners().get(number);
-      List<Optional<Mover>> poses = new ArrayList<>(List.of(Optional.empty()));
+      List<Optional<Pose>> poses = new ArrayList<>(List.of(Optional.empty()));
       if (fastener.kind() == FastenerKind.HINGE_SCREW) {
         stage.station().movers().stream()
             .filter(m -> fastener.joins().stream().anyMatch(id -> concerns(m, id)))
-            .forEach(m -> poses.add(Optional.of(m)));
+            .flatMap(m -> Pose.of(m).stream())
+            .forEach(p -> poses.add(Optional.of(p)));
       }
       for (boolean owned : new boolean[] {true, false}) {
-        for (Optional<Mover> pose : poses) {
+        for (Optional<Pose> pose : poses) {
           for (Tool tool : toolbox.tools(fastener.kind())) {
             if (tool.owned() == owned) {
               known.add(new Option(fastener, tool, pose));
@@ -205,6 +232,33 @@ final class Reach {
       options.set(number, known);
     }
     return known;
+  }
+
+  /** Things that the parts held open would be in. */
+  private BitSet inTheWay(Pose pose) {
+    return poses.computeIfAbsent(
+        pose,
+        p -> {
+          BitSet found = new BitSet();
+          for (int t = 0; t < stage.things().size(); t++) {
+            for (Part moved : stage.thing(t).parts()) {
+              if (p.moves(moved.id())) {
+                Body there = moved.body().moved(p.turn());
+                for (int o = 0; o < stage.things().size(); o++) {
+                  if (o != t
+                      && stage.thing(o).parts().stream()
+                          .filter(part -> !p.moves(part.id()))
+                          .anyMatch(
+                              part ->
+                                  FreeWay.of(there, UP, part.body(), 2 * stage.play(), 0) == 0)) {
+                    found.set(o);
+                  }
+                }
+              }
+            }
+          }
+          return found;
+        });
   }
 
   private static boolean concerns(Mover mover, String id) {

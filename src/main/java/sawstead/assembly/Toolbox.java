@@ -75,7 +75,7 @@ final class Toolbox {
         List.of(
             new Tool.Barrel(0, bit, holder),
             new Tool.Barrel(bit, bit + 45, 42),
-            new Tool.Barrel(bit + 45, bit + 165, 62)),
+            new Tool.Barrel(bit + 45, bit + 165, 56)),
         Optional.of(new Tool.Grip(bit + 75, bit + 160, 210, 75)));
   }
 }

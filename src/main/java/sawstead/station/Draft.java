@@ -130,7 +130,12 @@ public final class Draft {
 
   /** Joins two boards: both may change, screws are set, a hinge becomes bodies. */
   public Joined join(Joint joint, String a, String b) {
-    Joined joined = joint.join(board(a), board(b), fixings);
+    return join(joint, a, b, List.of());
+  }
+
+  /** Joins two boards with screws that keep out of these boxes, which other joints may use. */
+  public Joined join(Joint joint, String a, String b, List<Box> clear) {
+    Joined joined = joint.join(board(a), board(b), fixings.keepingClear(clear));
     boards.put(a, joined.a());
     boards.put(b, joined.b());
     fixings = fixings.and(joined.fasteners());
