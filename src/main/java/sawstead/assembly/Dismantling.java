@@ -91,6 +91,12 @@ final class Dismantling {
           pieces.forEach(p -> take(p, group, way(p, group, standing).orElseThrow(), false));
           return true;
         }
+        if (!onBench
+            && keepsSteady(part, standing)
+            && loosens(part, standing)
+            && chain(part, group)) {
+          return true;
+        }
       }
     }
     return false;
