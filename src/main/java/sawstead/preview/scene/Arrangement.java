@@ -82,9 +82,36 @@ public record Arrangement(Map<String, Double> movers, double spread, double buil
     return from.plus(along).scale(spread);
   }
 
-  /** The step that places a body. */
+  /**
+   * The step that brings a body: the one that places it, or else the one that places its nearest of
+   * kin, which is the body whose id shares the longest beginning with it, the unit at least. A
+   * fence comes with its saw, a hinge with its lid.
+   */
   public static Optional<Step> stepOf(String id, Station station) {
-    return station.steps().stream().filter(s -> s.places().contains(id)).findFirst();
+    Optional<Step> own = station.steps().stream().filter(s -> s.places().contains(id)).findFirst();
+    if (own.isPresent()) {
+      return own;
+    }
+    Step nearest = null;
+    int most = id.indexOf('/');
+    for (Step step : station.steps()) {
+      for (String placed : step.places()) {
+        int shared = shared(id, placed);
+        if (shared > most && most > 0) {
+          most = shared;
+          nearest = step;
+        }
+      }
+    }
+    return Optional.ofNullable(nearest);
+  }
+
+  private static int shared(String a, String b) {
+    int n = 0;
+    while (n < Math.min(a.length(), b.length()) && a.charAt(n) == b.charAt(n)) {
+      n++;
+    }
+    return n;
   }
 
   /** The box around everything at rest. */

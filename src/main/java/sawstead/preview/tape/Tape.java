@@ -13,6 +13,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import sawstead.measure.Unit;
 import sawstead.preview.look.Tokens;
@@ -30,6 +31,7 @@ public final class Tape extends Region {
   private Tokens look = Tokens.of(false);
   private Optional<Run> run = Optional.empty();
   private Unit unit = Unit.MM;
+  private String reads = "";
 
   /** A blank tape. */
   public Tape() {
@@ -59,6 +61,13 @@ public final class Tape extends Region {
     unit = inUnit;
     run.ifPresent(r -> value.set(clamp(r, value.get())));
     setDisable(run.isEmpty());
+    draw();
+  }
+
+  /** What the thumb reads, printed above the tape. */
+  void read(String words) {
+    reads = words;
+    setAccessibleText(words);
     draw();
   }
 
@@ -181,6 +190,17 @@ public final class Tape extends Region {
     g.setFill(look.colour("ink"));
     g.setFont(Font.font("System", FontWeight.BOLD, 13));
     g.fillText(r.says(), w - 8, 1);
+    double room = w - 30 - new Width(r.says()).pixels(g.getFont());
+    g.setTextAlign(TextAlignment.LEFT);
+    g.fillText(reads, 6, 1, Math.max(60, room));
+  }
+
+  private record Width(String words) {
+    double pixels(Font font) {
+      Text probe = new Text(words);
+      probe.setFont(font);
+      return probe.getLayoutBounds().getWidth();
+    }
   }
 
   private void thumb(GraphicsContext g, Run r, double bottom) {

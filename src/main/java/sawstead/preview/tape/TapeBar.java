@@ -7,10 +7,8 @@ import javafx.animation.AnimationTimer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import sawstead.check.Report;
 import sawstead.check.Words;
@@ -27,7 +25,6 @@ public final class TapeBar extends HBox {
 
   private final ComboBox<Run> chooser = new ComboBox<>();
   private final Tape tape = new Tape();
-  private final Label reads = new Label();
   private final Button play = new Button("\u25b6  play");
   private final Consumer<Reading> moved;
   private Optional<Station> station = Optional.empty();
@@ -51,12 +48,9 @@ public final class TapeBar extends HBox {
     play.getStyleClass().add("big");
     play.setMinWidth(96);
     play.setOnAction(e -> playOrStop());
-    reads.getStyleClass().add("tape-reads");
-    VBox left = new VBox(6, chooser, reads);
-    left.setMinWidth(250);
-    left.setMaxWidth(250);
+    chooser.setMinWidth(250);
     HBox.setHgrow(tape, Priority.ALWAYS);
-    getChildren().addAll(left, play, tape);
+    getChildren().addAll(chooser, play, tape);
   }
 
   /** Other things to measure; the choice and the thumb stay if they can. */
@@ -163,7 +157,7 @@ public final class TapeBar extends HBox {
     }
     Words words = new Words(station.get().brief().units());
     double at = tape.valueProperty().get();
-    reads.setText(run.reads(at, words, station.get().steps()));
+    tape.read(run.reads(at, words, station.get().steps()));
     moved.accept(new Reading(run, at));
   }
 

@@ -39,6 +39,7 @@ public final class FloorView extends StackPane {
   private Section section = Section.NONE;
   private Optional<String> lastHover = Optional.empty();
   private AnimationTimer flight;
+  private boolean fitted = true;
 
   /** An empty floor. */
   public FloorView() {
@@ -126,6 +127,7 @@ public final class FloorView extends StackPane {
   /** Goes where one sees everything from. */
   public void stand(Stance stance) {
     if (floor != null) {
+      fitted = true;
       flyTo(onto(floor.boxes(), stance.azimuth(), stance.elevation(), SHARE));
     }
   }
@@ -133,12 +135,14 @@ public final class FloorView extends StackPane {
   /** Sees everything from the present side. */
   public void fit() {
     if (floor != null) {
+      fitted = true;
       flyTo(onto(floor.boxes(), eye.azimuth(), eye.elevation(), SHARE));
     }
   }
 
   /** Goes close to a place, so that what is within {@code around} mm of it is well seen. */
   public void visit(Vec place, double around) {
+    fitted = false;
     Vec by = new Vec(around, around, around);
     Box box = new Box(place.minus(by), place.plus(by));
     double elevation = Math.max(12, eye.elevation());
@@ -183,7 +187,13 @@ public final class FloorView extends StackPane {
     flight.start();
   }
 
-  void stopFlight() {
+  /** The user has taken the eye in hand: it is not fitted again when the window changes size. */
+  void takenInHand() {
+    fitted = false;
+    stopFlight();
+  }
+
+  private void stopFlight() {
     if (flight != null) {
       flight.stop();
     }
@@ -198,7 +208,10 @@ public final class FloorView extends StackPane {
     if (photo != null) {
       photo.glass().setWidth(Math.max(1, getWidth()));
       photo.glass().setHeight(Math.max(1, getHeight()));
-      look(eye);
+      if (fitted) {
+        stopFlight();
+      }
+      look(fitted ? onto(floor.boxes(), eye.azimuth(), eye.elevation(), SHARE) : eye);
     }
   }
 

@@ -31,7 +31,6 @@ final class Hands {
 
   private void press(MouseEvent event) {
     view.requestFocus();
-    view.stopFlight();
     lastX = event.getX();
     lastY = event.getY();
   }
@@ -42,6 +41,7 @@ final class Hands {
     lastX = event.getX();
     lastY = event.getY();
     boolean pan = event.getButton() != MouseButton.PRIMARY || event.isShiftDown();
+    view.takenInHand();
     Eye eye = view.eye();
     view.look(
         pan
@@ -51,7 +51,7 @@ final class Hands {
 
   private void scroll(ScrollEvent event) {
     if (event.getDeltaY() != 0) {
-      view.stopFlight();
+      view.takenInHand();
       double factor = event.getDeltaY() > 0 ? 1 / ZOOM_STEP : ZOOM_STEP;
       Eye.Spot under = new Eye.Spot(event.getX(), event.getY());
       view.look(view.eye().zoomed(factor, under, view.getWidth(), view.getHeight()));
@@ -86,7 +86,7 @@ final class Hands {
   }
 
   private void step(boolean pan, double x, double y) {
-    view.stopFlight();
+    view.takenInHand();
     Eye eye = view.eye();
     view.look(
         pan
@@ -95,7 +95,7 @@ final class Hands {
   }
 
   private void zoom(double factor) {
-    view.stopFlight();
+    view.takenInHand();
     Eye.Spot middle = new Eye.Spot(view.getWidth() / 2, view.getHeight() / 2);
     view.look(view.eye().zoomed(factor, middle, view.getWidth(), view.getHeight()));
   }

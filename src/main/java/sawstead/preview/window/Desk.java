@@ -237,7 +237,6 @@ final class Desk {
 
   private void arrived(Snapshot snapshot, Optional<Floor> drawn) {
     brief.tell(snapshot.flaws());
-    brief.show(snapshot);
     if (snapshot.station().isEmpty()) {
       news.mind(
           "this text is no station yet: "

@@ -6,7 +6,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressIndicator;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
@@ -32,8 +31,9 @@ final class TopBar extends VBox {
   private final Desk desk;
   private final Label name = new Label("Sawstead");
   private final Label verdict = new Label("reading ...");
+  private final Label height = new Label();
   private final StackPane sign = new StackPane();
-  private final ProgressIndicator busy = new ProgressIndicator();
+  private final Label busy = new Label("checking ...");
   private final ToggleButton brief = new ToggleButton("Brief");
   private final ComboBox<String> cutWhere = new ComboBox<>();
   private final Slider cutAt = slider("section", 0.5);
@@ -45,9 +45,10 @@ final class TopBar extends VBox {
     name.getStyleClass().add("station-name");
     verdict.setId("verdict");
     verdict.getStyleClass().add("verdict");
-    busy.setPrefSize(22, 22);
-    busy.setMaxSize(22, 22);
-    HBox first = new HBox(12, sign, name, verdict, busy, gap());
+    busy.getStyleClass().add("busy");
+    height.setId("height");
+    height.getStyleClass().add("verdict");
+    HBox first = new HBox(12, sign, name, verdict, height, busy, gap());
     first.setAlignment(Pos.CENTER_LEFT);
     brief.setId("brief");
     brief.getStyleClass().add("big");
@@ -89,6 +90,7 @@ final class TopBar extends VBox {
 
   void show(Station station) {
     name.setText(station.brief().name());
+    height.setText(height(station));
     box = Optional.of(Arrangement.box(station));
   }
 
@@ -103,7 +105,7 @@ final class TopBar extends VBox {
             : minds > 0
                 ? "look before you cut: " + count(minds, "thing") + " to mind"
                 : "clear to cut";
-    verdict.setText(words + height(report));
+    verdict.setText(words);
     verdict.getStyleClass().setAll("label", "verdict", worst.word());
   }
 
@@ -115,13 +117,10 @@ final class TopBar extends VBox {
     brief.setSelected(open);
   }
 
-  private static String height(Report report) {
-    Figure height = report.station().figures().get("workingHeight");
-    if (height == null) {
-      return "";
-    }
-    Words words = new Words(report.station().brief().units());
-    return "  \u00b7  working height " + words.length(height.nominal());
+  private static String height(Station station) {
+    Figure height = station.figures().get("workingHeight");
+    Words words = new Words(station.brief().units());
+    return height == null ? "" : "working height " + words.length(height.nominal());
   }
 
   private static String count(long n, String one) {

@@ -11,7 +11,10 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -62,6 +65,10 @@ class WindowTest {
     return ((Label) find("#verdict")).getText();
   }
 
+  private String height() {
+    return ((Label) find("#height")).getText();
+  }
+
   private String news() {
     return ((Label) find("#news")).getText();
   }
@@ -74,9 +81,10 @@ class WindowTest {
   private TextArea text() {
     Display.run(
         () -> {
-          if (find("#brief-text") == null) {
+          if (find(".brief-drawer") == null) {
             ((ToggleButton) find("#brief")).fire();
           }
+          ((TabPane) find(".brief-drawer")).getSelectionModel().select(1);
           stage.getScene().getRoot().applyCss();
           stage.getScene().getRoot().layout();
         });
@@ -87,7 +95,7 @@ class WindowTest {
   @ValueSource(strings = {"first-brief", "granary-loft", "quay-shed"})
   void everyDemo_opensAndSaysItsHeight(String demo) throws Exception {
     open(demo);
-    assertTrue(verdict().contains("working height"), verdict());
+    assertTrue(height().contains("working height"), height());
     assertTrue(floor().floor().station().parts().size() > 20);
   }
 
@@ -121,12 +129,12 @@ class WindowTest {
     String before = area.getText();
     int at = before.indexOf("workingHeight: 38") + "workingHeight: ".length();
     Display.run(() -> area.replaceText(at, at + 2, "37"));
-    Display.until("the new height is judged", () -> verdict().contains("37 in"));
+    Display.until("the new height is judged", () -> height().contains("37 in"));
     assertTrue(news().contains("working height 38 \u2192 37 in"), news());
     Display.run(area::undo);
-    Display.until("the old height is back", () -> verdict().contains("38 in"));
+    Display.until("the old height is back", () -> height().contains("38 in"));
     Display.run(area::redo);
-    Display.until("and gone again", () -> verdict().contains("37 in"));
+    Display.until("and gone again", () -> height().contains("37 in"));
     Display.run(() -> ((Button) find("#save")).fire());
     String expected = before.substring(0, at) + "37" + before.substring(at + 2);
     assertEquals(expected, Files.readString(file), "only the two digits differ");
@@ -148,10 +156,10 @@ class WindowTest {
     open("lantern-alley");
     String text = Files.readString(file);
     Files.writeString(file, text.replace("workingHeight: 38", "workingHeight: 39"));
-    Display.until("the new file is judged", () -> verdict().contains("39 in"));
+    Display.until("the new file is judged", () -> height().contains("39 in"));
     Files.delete(file);
     Display.until("it is told", () -> news().contains("gone"));
-    assertTrue(verdict().contains("39 in"));
+    assertTrue(height().contains("39 in"));
     Display.run(() -> ((Button) find("#save")).fire());
     assertTrue(Files.exists(file), "saving writes it again");
   }
@@ -165,6 +173,33 @@ class WindowTest {
     Display.until("it is told", () -> news().contains("somebody else"));
     assertTrue(area.getText().endsWith("# mine\n"));
     assertFalse(area.getText().startsWith("# theirs"));
+  }
+
+  @Test
+  void formFilledIn_changesItsBytesOnly() throws Exception {
+    open("lantern-alley");
+    String before = text().getText();
+    Display.run(
+        () -> {
+          TabPane drawer = (TabPane) find(".brief-drawer");
+          drawer.getSelectionModel().select(0);
+          drawer.lookupAll(".titled-pane").forEach(n -> ((TitledPane) n).setExpanded(true));
+          stage.getScene().getRoot().applyCss();
+          stage.getScene().getRoot().layout();
+        });
+    Display.run(() -> field("station.workingHeight").setText("37-1/2"));
+    String expected = before.replace("workingHeight: 38", "workingHeight: 37-1/2");
+    assertEquals(expected, text().getText());
+    Display.until("the new height is shown", () -> height().contains("37-1/2 in"));
+  }
+
+  private TextField field(String path) {
+    Node row =
+        stage.getScene().getRoot().lookupAll(".field-row").stream()
+            .filter(n -> ("row-" + path).equals(n.getId()))
+            .findFirst()
+            .orElseThrow(() -> new AssertionError("no field for " + path));
+    return (TextField) row.lookup(".text-field");
   }
 
   @Test
