@@ -2,6 +2,7 @@ package sawstead.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sawstead.joinery.Board;
 import sawstead.solid.Body;
@@ -13,9 +14,10 @@ import sawstead.solid.Recess;
 import sawstead.solid.Vec;
 
 /**
- * Under every groove enough wood remains: {@code groove-floor} (stop) below {@link #LEAST} (common
- * practice, no source). Grooves that meet from both faces count together. Rabbets are left out: the
- * tongue of a rabbet is carried by the part that sits in it.
+ * Under every groove enough wood remains: {@code groove-floor} below {@link #LEAST} (common
+ * practice, no source); stop for a relief groove, on which boards are set down, mind for any other.
+ * Grooves that meet from both faces count together. Rabbets are left out: the tongue of a rabbet is
+ * carried by the part that sits in it.
  *
  * <p>Exact for single recesses; two from opposite faces are accused only when their outlines share
  * area.
@@ -85,10 +87,11 @@ final class FloorCheck implements Check {
         floor > 0
             ? "only " + words.length(floor) + " of wood remains under it"
             : "nothing remains under it";
-    return Finding.stop(
+    return new Finding(
+        recess.operation().equals(TOLD) ? Severity.STOP : Severity.MIND,
         "groove-floor",
         List.of(board.id()),
-        board.placement().apply(new Vec(middle.x(), middle.y(), w)),
+        Optional.of(board.placement().apply(new Vec(middle.x(), middle.y(), w))),
         "the "
             + recess.operation()
             + " in "

@@ -25,7 +25,6 @@ import sawstead.layout.Millimetres;
 import sawstead.layout.PartListReader;
 import sawstead.layout.SawLimits;
 import sawstead.layout.Stock;
-import sawstead.layout.packing.Watch;
 
 /** Lays out a plain part list on sheets: {@code breakdown LIST.csv --sheet 2440x1220}. */
 @Command(
@@ -90,8 +89,9 @@ public final class BreakdownCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    try {
-      CutPlan plan = CutPlanner.plan(request(), effort(), Watch.NONE);
+    PrintWriter progress = System.console() == null ? null : spec.commandLine().getErr();
+    try (SearchWatch watch = new SearchWatch(progress)) {
+      CutPlan plan = CutPlanner.plan(request(), effort(), watch);
       PrintWriter out = spec.commandLine().getOut();
       out.print(json ? CutPlanWriter.json(plan) : CutPlanText.of(plan));
       out.flush();

@@ -48,7 +48,7 @@ public final class CutPlanText {
         + cuts
         + " cuts, "
         + plan.settings()
-        + " settings"
+        + (plan.settings() == 1 ? " setting" : " settings")
         + (plan.interrupted() ? "; stopped early" : "");
   }
 

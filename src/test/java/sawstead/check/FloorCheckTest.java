@@ -28,16 +28,16 @@ class FloorCheckTest {
 
   @ParameterizedTest
   @CsvSource({"11.9, 0", "12, 0", "12.1, 1", "17, 1"})
-  void judge_ofAGroove_stopsBelowSixMillimetres(double depth, int stops) {
+  void judge_ofAGroove_mindsBelowSixMillimetres(double depth, int found) {
     Outcome outcome = Sample.ask(new FloorCheck(), panel(groove(depth, "front")));
-    assertEquals(stops, outcome.findings().size());
+    assertEquals(found, outcome.findings().size());
   }
 
   @Test
   void judge_ofGroovesFromBothFaces_countsThemTogether() {
     Outcome outcome =
         Sample.ask(new FloorCheck(), panel(groove(7, "front") + ", " + groove(7, "back")));
-    assertEquals(List.of("stop groove-floor", "stop groove-floor"), Sample.rules(outcome));
+    assertEquals(List.of("mind groove-floor", "mind groove-floor"), Sample.rules(outcome));
     assertTrue(outcome.findings().get(0).says().contains("only 4 mm"));
   }
 

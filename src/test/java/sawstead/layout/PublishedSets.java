@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -49,15 +51,23 @@ final class PublishedSets {
 
   private PublishedSets() {}
 
-  static List<Instance> all() {
-    List<CSVRecord> sheets = read("sheets.csv");
-    List<CSVRecord> items = read("items.csv");
+  private static List<Instance> all;
+
+  static synchronized List<Instance> all() {
+    if (all == null) {
+      all = List.copyOf(load());
+    }
+    return all;
+  }
+
+  private static List<Instance> load() {
+    Map<String, List<CSVRecord>> sheets = grouped("sheets.csv");
+    Map<String, List<CSVRecord>> items = grouped("items.csv");
     List<Instance> instances = new ArrayList<>();
     for (CSVRecord best : read("best-known.csv")) {
-      CSVRecord sheet = sheets.stream().filter(s -> same(s, best)).findFirst().orElseThrow();
+      CSVRecord sheet = sheets.get(key(best)).get(0);
       List<int[]> own =
-          items.stream()
-              .filter(i -> same(i, best))
+          items.get(key(best)).stream()
               .map(i -> new int[] {number(i, "length"), number(i, "width"), number(i, "demand")})
               .toList();
       instances.add(
@@ -75,8 +85,12 @@ final class PublishedSets {
     return instances;
   }
 
-  private static boolean same(CSVRecord a, CSVRecord b) {
-    return a.get("set").equals(b.get("set")) && a.get("instance").equals(b.get("instance"));
+  private static String key(CSVRecord line) {
+    return line.get("set") + "/" + line.get("instance");
+  }
+
+  private static Map<String, List<CSVRecord>> grouped(String name) {
+    return read(name).stream().collect(Collectors.groupingBy(PublishedSets::key));
   }
 
   private static int number(CSVRecord line, String column) {

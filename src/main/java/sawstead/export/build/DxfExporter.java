@@ -2,18 +2,35 @@ package sawstead.export.build;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import sawstead.check.Report;
 import sawstead.export.Draft;
 import sawstead.export.FileName;
 import sawstead.export.dxf.DxfUnit;
 import sawstead.export.dxf.DxfWriter;
+import sawstead.joinery.Fastener;
 import sawstead.measure.Unit;
+import sawstead.solid.Face;
+import sawstead.solid.Mark;
 import sawstead.solid.Panel;
+import sawstead.solid.Placement;
+import sawstead.solid.Vec;
 import sawstead.station.Part;
 import sawstead.station.PartKind;
+import sawstead.station.Station;
 
 /** {@code dxf/<id>.dxf}: each panel flat in its own frame, in the unit of the brief. */
 final class DxfExporter implements Exporter {
+
+  /** Half a cross, mm. */
+  private static final double ARM = 3;
+
+  /** Cosine from which an axis counts as square to the face. */
+  private static final double SQUARE = 1 - 1e-9;
+
   @Override
   public void write(Report report, Draft folder) throws IOException {
     boolean inches = report.station().brief().units() == Unit.INCH;
@@ -21,9 +38,31 @@ final class DxfExporter implements Exporter {
     for (Part part : report.station().parts().values()) {
       if (part.kind() == PartKind.PANEL && part.body().solid() instanceof Panel panel) {
         try (OutputStream out = folder.open(FileName.of("dxf", part.id(), "dxf"))) {
-          writer.write(part.id(), panel, out);
+          writer.write(part.id(), marked(report.station(), part, panel), out);
         }
       }
     }
+  }
+
+  /** The panel with a pencil cross wherever a screw or brad goes in square to one of its faces. */
+  private static Panel marked(Station station, Part part, Panel panel) {
+    Placement back = part.body().placement().inverse();
+    Map<Face, List<Mark.Stroke>> crosses = new EnumMap<>(Face.class);
+    for (Fastener fastener : station.fasteners()) {
+      Vec axis = back.turn(fastener.axis());
+      if (fastener.joins().get(0).equals(part.id()) && Math.abs(axis.z()) > SQUARE) {
+        Vec at = back.apply(fastener.at());
+        List<Mark.Stroke> strokes =
+            crosses.computeIfAbsent(
+                axis.z() < 0 ? Face.FRONT : Face.BACK, face -> new ArrayList<>());
+        strokes.add(new Mark.Stroke(at.x() - ARM, at.y(), at.x() + ARM, at.y()));
+        strokes.add(new Mark.Stroke(at.x(), at.y() - ARM, at.x(), at.y() + ARM));
+      }
+    }
+    Panel marked = panel;
+    for (Map.Entry<Face, List<Mark.Stroke>> face : crosses.entrySet()) {
+      marked = marked.with(new Mark("", face.getKey(), face.getValue()));
+    }
+    return marked;
   }
 }

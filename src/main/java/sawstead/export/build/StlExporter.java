@@ -10,11 +10,10 @@ import sawstead.export.stl.StlForm;
 import sawstead.export.stl.StlWriter;
 import sawstead.solid.Body;
 import sawstead.station.Part;
-import sawstead.station.PartKind;
 
 /**
- * {@code stl/<id>.stl}: each panel flat and each envelope, in its local frame; {@code
- * stl/station.stl}: every body at its place.
+ * {@code stl/<id>.stl}: each panel flat, each envelope and each piece of hardware, in its local
+ * frame; {@code stl/station.stl}: every body at its place.
  */
 final class StlExporter implements Exporter {
   private static final FileName ASSEMBLED = FileName.parse("stl/station.stl");
@@ -28,10 +27,8 @@ final class StlExporter implements Exporter {
   @Override
   public void write(Report report, Draft folder) throws IOException {
     for (Part part : report.station().parts().values()) {
-      if (part.kind() != PartKind.HARDWARE) {
-        try (OutputStream out = folder.open(FileName.of("stl", part.id(), "stl"))) {
-          writer.write(part.id(), part.body().solid().mesh(), out);
-        }
+      try (OutputStream out = folder.open(FileName.of("stl", part.id(), "stl"))) {
+        writer.write(part.id(), part.body().solid().mesh(), out);
       }
     }
     List<Body> bodies = report.station().parts().values().stream().map(Part::body).toList();

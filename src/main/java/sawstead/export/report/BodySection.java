@@ -1,12 +1,10 @@
 package sawstead.export.report;
 
 import java.io.IOException;
-import java.util.Optional;
 import sawstead.solid.Box;
 import sawstead.solid.Panel;
 import sawstead.solid.Solid;
 import sawstead.station.Part;
-import sawstead.station.PartKind;
 import sawstead.station.Station;
 
 /**
@@ -38,12 +36,6 @@ final class BodySection {
     json.vec("centroid", part.body().centroid());
     json.box("box", part.body().box());
     json.numbers("placement", part.body().placement().columnMajor());
-    json.textOrNull("stl", stl(part));
-  }
-
-  private static Optional<String> stl(Part part) {
-    return part.kind() == PartKind.HARDWARE
-        ? Optional.empty()
-        : Optional.of("stl/" + part.id() + ".stl");
+    json.text("stl", "stl/" + part.id() + ".stl");
   }
 }

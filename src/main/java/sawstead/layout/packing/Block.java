@@ -64,6 +64,11 @@ final class Block {
     return alongLength ? width : length;
   }
 
+  /** How far this group's slack could be widened into the slack of the group around it. */
+  int beyond() {
+    return parent == null || count == 0 ? 0 : parent.slack;
+  }
+
   /** Appends a block and takes its extent from the slack. */
   void add(Block block) {
     if (count == parts.length) {

@@ -33,7 +33,7 @@ final class LeftoverSearch {
   Load widen(long until) {
     int at = best.leastFilled();
     SheetKind sheet = problem.sheets().get(best.sheets[at].kind);
-    long largest = best.sheets[at].largestFree();
+    long largest = best.sheets[at].largestLeftover();
     long room = best.sheets[at].free + (best.free() - best.sheets[at].free) / 2;
     long[] most = {
       Math.min(sheet.length() - 1L, room / sheet.width()),
@@ -51,7 +51,7 @@ final class LeftoverSearch {
       long share = crew.used() + (until - crew.used()) / (ATTEMPTS - attempt);
       if (free(at, alongLength, strip, share)) {
         at = best.leastFilled();
-        largest = Math.max(strip * across, best.sheets[at].largestFree());
+        largest = Math.max(strip * across, best.sheets[at].largestLeftover());
       } else {
         most[direction] = strip - 1;
       }

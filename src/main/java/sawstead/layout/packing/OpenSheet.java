@@ -10,7 +10,7 @@ final class OpenSheet {
   final List<Block> groups = new ArrayList<>();
   final List<Block> pieces = new ArrayList<>();
   long free;
-  private long largest = -1;
+  private long largestPlace = -1;
 
   private OpenSheet(int kind, Block root, long free) {
     this.kind = kind;
@@ -67,16 +67,27 @@ final class OpenSheet {
     }
   }
 
-  /** Area of the largest free rectangle. */
-  long largestFree() {
-    if (largest < 0) {
-      largest = 0;
+  /** Area of the largest free rectangle that is left over when the sheet is cut as it is. */
+  long largestLeftover() {
+    long area = 0;
+    for (int i = 0; i < groups.size(); i++) {
+      Block group = groups.get(i);
+      area = Math.max(area, (long) group.slack * group.cross());
+    }
+    return area;
+  }
+
+  /** No piece of a larger area than this can be put anywhere on the sheet. */
+  long largestPlace() {
+    if (largestPlace < 0) {
+      largestPlace = 0;
       for (int i = 0; i < groups.size(); i++) {
         Block group = groups.get(i);
-        largest = Math.max(largest, (long) group.slack * group.cross());
+        long across = group.cross() + group.beyond();
+        largestPlace = Math.max(largestPlace, group.slack * across);
       }
     }
-    return largest;
+    return largestPlace;
   }
 
   /**
@@ -86,7 +97,7 @@ final class OpenSheet {
    *     otherwise the waste above it keeps the slack's whole extent along
    */
   void insert(Block group, Block piece, boolean keepAcross) {
-    largest = -1;
+    largestPlace = -1;
     boolean along = group.alongLength;
     int across = group.cross();
     int pieceAlong = piece.extent(along);
@@ -110,6 +121,59 @@ final class OpenSheet {
     free -= (long) pieceAlong * pieceAcross;
   }
 
+  /**
+   * Puts a piece at the slack of a group and of the group around it together: the group's blocks
+   * are cut apart from what lies beyond them first, over both widths. The piece must fit that.
+   */
+  void insertAcross(Block group, Block piece) {
+    largestPlace = -1;
+    Block outer = group.parent;
+    boolean along = outer.alongLength;
+    int wide = group.cross() + outer.slack;
+    int kept = outer.cross() - group.slack;
+    outer.remove(group);
+    Block whole = newGroup(!along, wide, outer.cross(), along);
+    outer.add(whole);
+    Block row = newGroup(along, wide, kept, along);
+    whole.add(row);
+    moveInto(row, group, kept);
+    if (piece.extent(along) == wide) {
+      whole.add(piece);
+    } else {
+      Block strip = newGroup(along, wide, piece.extent(!along), along);
+      whole.add(strip);
+      strip.add(piece);
+    }
+    pieces.add(piece);
+    free -= (long) piece.length * piece.width;
+    if (outer.count == 1 && outer.parent != null) {
+      outer.parent.dissolve(outer);
+      groups.remove(outer);
+      groups.remove(whole);
+    }
+  }
+
+  /** Puts a group without its slack into a row; a group of one block is replaced by that block. */
+  private void moveInto(Block row, Block group, int kept) {
+    if (group.count > 1) {
+      group.slack = 0;
+      group.length = group.alongLength ? kept : group.length;
+      group.width = group.alongLength ? group.width : kept;
+      row.add(group);
+      return;
+    }
+    groups.remove(group);
+    Block only = group.parts[0];
+    if (!only.isGroup()) {
+      row.add(only);
+      return;
+    }
+    groups.remove(only);
+    for (int i = 0; i < only.count; i++) {
+      row.add(only.parts[i]);
+    }
+  }
+
   private Block newGroup(boolean direction, int extentAlong, int extentAcross, boolean along) {
     Block group =
         along
@@ -124,7 +188,7 @@ final class OpenSheet {
    * but the root is empty, and no group is filled by a single block.
    */
   void remove(Block block, int[] taken) {
-    largest = -1;
+    largestPlace = -1;
     drop(block, taken);
     Block group = block.parent;
     if (group == null) {

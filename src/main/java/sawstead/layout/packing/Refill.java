@@ -10,6 +10,9 @@ import java.util.SplittableRandom;
 final class Refill {
   private static final int ORDERS = 6;
 
+  /** Least waste, least and greatest gap beside the piece; the second served best in trials. */
+  private static final int[] FITS = {0, 1, 1, 2};
+
   private final PackingProblem problem;
   private final SplittableRandom random;
   private final boolean[] touched;
@@ -23,6 +26,7 @@ final class Refill {
   private int bestSheet;
   private Block bestGroup;
   private boolean bestTurned;
+  private boolean bestBeyond;
   private long bestFit;
 
   Refill(PackingProblem problem, SplittableRandom random, boolean[] touched) {
@@ -45,7 +49,7 @@ final class Refill {
   /** Refills within the goal. Sheets not yet marked as touched are copied before they change. */
   void refill(Load load, Goal goal) {
     int n = sortOut(load);
-    int fit = random.nextInt(3);
+    int fit = FITS[random.nextInt(FITS.length)];
     for (int i = 0; i < n; i++) {
       int kind = order[i];
       while (load.out[kind] > 0 && place(load, goal, kind, fit)) {
@@ -96,7 +100,7 @@ final class Refill {
     for (int i = 0; i < load.count; i++) {
       OpenSheet sheet = load.sheets[i];
       work++;
-      if (sheet.largestFree() >= area) {
+      if (sheet.largestPlace() >= area) {
         scan(sheet, i, l, w, false, fit);
         if (turn) {
           scan(sheet, i, w, l, true, fit);
@@ -121,8 +125,12 @@ final class Refill {
       }
       int across = group.alongLength ? w : l;
       int cross = group.cross();
-      if (across > cross) {
-        continue;
+      boolean beyond = across > cross;
+      if (beyond) {
+        cross += group.beyond();
+        if (across > cross) {
+          continue;
+        }
       }
       long value =
           switch (fit) {
@@ -135,6 +143,7 @@ final class Refill {
         bestSheet = at;
         bestGroup = group;
         bestTurned = turned;
+        bestBeyond = beyond;
       }
     }
   }
@@ -155,6 +164,7 @@ final class Refill {
     bestSheet = load.open(OpenSheet.empty(chosen, sheet));
     touched[bestSheet] = true;
     bestGroup = load.sheets[bestSheet].root;
+    bestBeyond = false;
     boolean upright = piece.length() <= sheet.length() && piece.width() <= sheet.width();
     boolean turned =
         piece.mayTurn() && piece.width() <= sheet.length() && piece.length() <= sheet.width();
@@ -171,6 +181,10 @@ final class Refill {
     int l = bestTurned ? widths[kind] : lengths[kind];
     int w = bestTurned ? lengths[kind] : widths[kind];
     Block piece = Block.piece(kind, bestTurned, l, w);
+    if (bestBeyond) {
+      sheet.insertAcross(bestGroup, piece);
+      return;
+    }
     boolean along = bestGroup.alongLength;
     long slack = bestGroup.slack;
     long cross = bestGroup.cross();

@@ -69,7 +69,7 @@ final class SettingSearch {
   private static long leftover(Load load) {
     long largest = 0;
     for (int i = 0; i < load.count; i++) {
-      largest = Math.max(largest, load.sheets[i].largestFree());
+      largest = Math.max(largest, load.sheets[i].largestLeftover());
     }
     return largest;
   }

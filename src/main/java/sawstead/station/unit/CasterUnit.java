@@ -1,9 +1,15 @@
 package sawstead.station.unit;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sawstead.brief.CasterSet;
 import sawstead.brief.Casters;
 import sawstead.brief.MobileFrame;
+import sawstead.joinery.Fastener;
+import sawstead.joinery.FastenerKind;
+import sawstead.joinery.Screw;
+import sawstead.joinery.Wood;
 import sawstead.measure.Measured;
 import sawstead.solid.Box;
 import sawstead.solid.Opening;
@@ -35,6 +41,10 @@ final class CasterUnit implements Unit {
   /** A corner shelf of a bought frame, mm (common practice, no source). */
   private static final double SHELF = 60;
 
+  /** From a plate's edge to the middle of its holes, mm (common practice, no source). */
+  private static final double HOLE_INSET = 9;
+
+  private final List<Box> plates = new ArrayList<>();
   private final Casters casters;
   private final Area base;
   private final Site site;
@@ -93,10 +103,64 @@ final class CasterUnit implements Unit {
       draft.touch("casters/plate-" + n, "stand/base");
       draft.touch("casters/plate-" + n, "casters/swivel-" + n);
       draft.keepClear(box.grown(1));
+      plates.add(box);
       double offset = Math.max(0, mm(set.swivel()) - mm(set.wheel()) / 2);
       draft.support(new Support(new Vec(corner.x(), corner.y(), 0), offset, mm(set.rating())));
       n++;
     }
+    draft.step(
+        List.of("casters/plate-1", "casters/plate-2", "casters/plate-3", "casters/plate-4"),
+        "turn the stand on its head with a helper; screw each plate on with its wheel swivelled aside",
+        new Vec(0, 0, 1),
+        List.of(
+            "lock all four wheels before you cut; locks that stop the swivel as well are better"));
+  }
+
+  @Override
+  public void join(Draft draft) {
+    if (!(casters instanceof CasterSet set)) {
+      return;
+    }
+    double plate = mm(set.plateThickness());
+    double base = draft.board(StandUnit.BASE).thickness();
+    Optional<Screw> screw = draft.fixings().shelf().choose(plate, base, false);
+    if (screw.isEmpty()) {
+      draft.remark(
+          Remark.Weight.MIND,
+          "caster-screws",
+          List.of(StandUnit.BASE),
+          "no screw at hand holds a caster's plate of %.0f mm in a base of %.1f mm"
+              .formatted(plate, base),
+          "bolt the casters through the base, heads up, clear of the legs");
+      return;
+    }
+    for (int n = 1; n <= plates.size(); n++) {
+      draft.fasten(screws(plates.get(n - 1), "casters/plate-" + n, screw.get()));
+    }
+  }
+
+  /** Four screws near the corners of a plate, from below into the base. */
+  private List<Fastener> screws(Box plate, String id, Screw screw) {
+    List<Fastener> screws = new ArrayList<>();
+    Area holes =
+        new Area(plate.low().x(), plate.high().x(), plate.low().y(), plate.high().y())
+            .inset(HOLE_INSET);
+    for (Vec hole : corners(holes)) {
+      screws.add(
+          new Fastener(
+              id + "/caster-screw-" + (screws.size() + 1),
+              FastenerKind.CASTER_SCREW,
+              List.of(id, StandUnit.BASE),
+              new Vec(hole.x(), hole.y(), plate.low().z()),
+              new Vec(0, 0, 1),
+              screw.length(),
+              screw.gauge().shank(),
+              screw.gauge().pilot(Wood.SOFT),
+              screw.head(),
+              false,
+              "caster"));
+    }
+    return screws;
   }
 
   private void placeFrame(Draft draft, MobileFrame frame) {

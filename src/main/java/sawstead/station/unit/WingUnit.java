@@ -2,6 +2,7 @@ package sawstead.station.unit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import sawstead.brief.HandWheel;
 import sawstead.brief.JointKind;
 import sawstead.brief.Side;
@@ -25,6 +26,9 @@ final class WingUnit implements Unit {
 
   /** Air round a hand-wheel, mm (common practice, no source). */
   private static final double WHEEL_AIR = 10;
+
+  /** Screws that carry a wing, beyond which the next part of the stand is left alone. */
+  private static final int ENOUGH = 4;
 
   private final Site site;
   private final Site.WingPlan plan;
@@ -202,22 +206,28 @@ final class WingUnit implements Unit {
 
   private void joinToStand(Draft draft) {
     int held = 0;
+    List<Box> drivers =
+        Stream.of("bottom", "front", "rear")
+            .filter(part -> draft.hasBoard(id(part)))
+            .map(part -> draft.board(id(part)).box().grown(Joints.DRIVER))
+            .toList();
     List<String> candidates =
         right()
             ? List.of(
+                StandUnit.side(3),
                 StandUnit.packer(Side.RIGHT),
                 StandUnit.stretcher(Side.RIGHT, true),
-                StandUnit.side(2),
-                StandUnit.side(3))
+                StandUnit.side(2))
             : List.of(
+                StandUnit.side(4),
                 StandUnit.packer(Side.LEFT),
                 StandUnit.stretcher(Side.LEFT, true),
-                StandUnit.side(1),
-                StandUnit.side(4));
+                StandUnit.side(1));
     for (String part : candidates) {
-      if (draft.hasBoard(part)
+      if (held < ENOUGH
+          && draft.hasBoard(part)
           && Patch.between(draft.board(id("inner")), draft.board(part)).isPresent()) {
-        held += draft.join(Joints.screwed(true), id("inner"), part).fasteners().size();
+        held += draft.join(Joints.screwed(true), id("inner"), part, drivers).fasteners().size();
       }
     }
     if (held < 2) {

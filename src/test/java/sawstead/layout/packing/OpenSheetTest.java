@@ -40,10 +40,18 @@ class OpenSheetTest {
     if (group.slack == 0) {
       return;
     }
+    boolean beyond = group.beyond() > 0 && random.nextBoolean();
     int along = 1 + random.nextInt(group.slack);
-    int across = 1 + random.nextInt(group.cross());
+    int across =
+        beyond
+            ? group.cross() + 1 + random.nextInt(group.beyond())
+            : 1 + random.nextInt(group.cross());
     int length = group.alongLength ? along : across;
     int width = group.alongLength ? across : along;
+    if (beyond) {
+      sheet.insertAcross(group, Block.piece(0, false, length, width));
+      return;
+    }
     sheet.insert(group, Block.piece(0, false, length, width), random.nextBoolean());
   }
 
