@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -223,16 +224,34 @@ final class Desk {
     Tokens tokens = look;
     bench.ask(
         wanted -> {
-          Snapshot designed = Bench.design(name, text);
-          Optional<Floor> drawn = designed.station().map(s -> new Floor(s, tokens));
-          if (wanted.getAsBoolean()) {
-            Platform.runLater(() -> arrived(designed, drawn));
-            Snapshot judged = Bench.judge(designed);
-            if (wanted.getAsBoolean()) {
-              Platform.runLater(() -> judged(judged));
-            }
+          try {
+            draw(name, text, tokens, wanted);
+          } catch (RuntimeException fault) {
+            // A thread of an executor swallows what it throws; the user must not wait for ever.
+            Platform.runLater(() -> faulty(fault));
           }
         });
+  }
+
+  /** On the bench's thread: the station first, since it is quick, then its report. */
+  private void draw(String name, String text, Tokens tokens, BooleanSupplier wanted) {
+    Snapshot designed = Bench.design(name, text);
+    Optional<Floor> drawn = designed.station().map(s -> new Floor(s, tokens));
+    if (wanted.getAsBoolean()) {
+      Platform.runLater(() -> arrived(designed, drawn));
+      Snapshot judged = Bench.judge(designed);
+      if (wanted.getAsBoolean()) {
+        Platform.runLater(() -> judged(judged));
+      }
+    }
+  }
+
+  private void faulty(RuntimeException fault) {
+    top.busy(false);
+    news.mind(
+        "a fault of the program, not of your brief: "
+            + fault.getClass().getSimpleName()
+            + "; undo the last change to go on, and please report it");
   }
 
   private void arrived(Snapshot snapshot, Optional<Floor> drawn) {

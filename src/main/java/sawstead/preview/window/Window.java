@@ -31,7 +31,7 @@ public final class Window {
     CountDownLatch closed = new CountDownLatch(1);
     Toolkit.call(
         () -> {
-          Stage stage = stage(file, dark);
+          Stage stage = stage(file, dark, WIDTH, HEIGHT);
           stage.setOnHidden(e -> closed.countDown());
           return stage;
         });
@@ -42,13 +42,13 @@ public final class Window {
     }
   }
 
-  /** A window, shown. On JavaFX's thread only. */
-  static Stage stage(Path file, boolean dark) {
+  /** A window, shown, no larger than the screen. On JavaFX's thread only. */
+  static Stage stage(Path file, boolean dark, double wantedWidth, double wantedHeight) {
     Stage stage = new Stage();
     Desk desk = new Desk(file, stage::setTitle);
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-    double width = Math.min(WIDTH, screen.getWidth());
-    double height = Math.min(HEIGHT, screen.getHeight());
+    double width = Math.min(wantedWidth, screen.getWidth());
+    double height = Math.min(wantedHeight, screen.getHeight());
     Scene scene = new Scene(desk.root(), width, height);
     scene.getStylesheets().add(Tokens.address());
     desk.keys(scene);

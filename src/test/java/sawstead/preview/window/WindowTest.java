@@ -53,7 +53,7 @@ class WindowTest {
   private void open(String demo) throws Exception {
     file = folder.resolve(demo + ".yaml");
     Files.copy(Demo.file(demo), file);
-    stage = Toolkit.call(() -> Window.stage(file, false));
+    stage = Toolkit.call(() -> Window.stage(file, false, 900, 600));
     Display.until("it is judged", () -> !verdict().startsWith("reading"));
   }
 
@@ -183,7 +183,10 @@ class WindowTest {
         () -> {
           TabPane drawer = (TabPane) find(".brief-drawer");
           drawer.getSelectionModel().select(0);
-          drawer.lookupAll(".titled-pane").forEach(n -> ((TitledPane) n).setExpanded(true));
+          drawer.lookupAll(".titled-pane").stream()
+              .map(n -> (TitledPane) n)
+              .filter(pane -> pane.getText().equals("station"))
+              .forEach(pane -> pane.setExpanded(true));
           stage.getScene().getRoot().applyCss();
           stage.getScene().getRoot().layout();
         });
