@@ -1,5 +1,6 @@
 package sawstead.check;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import sawstead.solid.Vec;
@@ -11,10 +12,15 @@ import sawstead.station.Mover;
  * @param mover what moves and how
  * @param leastClearance least distance on the way to anything that it is not declared to touch, mm;
  *     empty when there is nothing
- * @param firstContact where it is stopped; empty when it is clear
+ * @param firstContact where it is stopped while everything else is at rest; empty when it is clear
+ * @param after ids of other motions that clear the way when they are made first; empty when it is
+ *     clear without, or is not cleared by any
  */
 public record Passage(
-    Mover mover, Optional<Double> leastClearance, Optional<Contact> firstContact) {
+    Mover mover,
+    Optional<Double> leastClearance,
+    Optional<Contact> firstContact,
+    List<String> after) {
 
   /**
    * Where a motion is stopped.
@@ -32,9 +38,11 @@ public record Passage(
     }
   }
 
+  /** Refuses missing parts. */
   public Passage {
     Objects.requireNonNull(mover, "mover");
     Objects.requireNonNull(leastClearance, "leastClearance");
     Objects.requireNonNull(firstContact, "firstContact");
+    after = List.copyOf(after);
   }
 }

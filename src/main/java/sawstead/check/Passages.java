@@ -5,45 +5,114 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import sawstead.solid.Body;
-import sawstead.solid.Contact;
+import sawstead.solid.Motion;
 import sawstead.solid.Sweep;
+import sawstead.station.Contact;
 import sawstead.station.Mover;
 import sawstead.station.Part;
 import sawstead.station.Station;
 
-/** Takes every motion of a station over all that stays, by the kernel's certified sweep. */
+/**
+ * Makes every motion of a station among all bodies that it does not move. Besides the pairs that a
+ * motion declares, those that the station declares may touch on the way. What is claimed is what
+ * {@link Sweep} claims.
+ *
+ * <p>When something stands in the way that has a motion of its own, the motion is made again with
+ * that thing at the far end of its way, and so on: a leaf folds once the bars under it are pushed
+ * in.
+ */
 final class Passages {
   private Passages() {}
 
-  /** What was found about every motion, by id. */
+  /** The motions by id. */
   static List<Passage> of(Station station, double contact) {
-    List<Passage> passages = new ArrayList<>();
-    for (Mover mover : station.movers()) {
-      passages.add(of(station, mover, contact));
-    }
-    passages.sort(Comparator.comparing(p -> p.mover().id()));
-    return passages;
+    return station.movers().stream()
+        .sorted(Comparator.comparing(Mover::id))
+        .map(m -> passage(station, m, contact))
+        .toList();
   }
 
-  static Passage of(Station station, Mover mover, double contact) {
-    List<Body> moving = new ArrayList<>();
-    List<Body> staying = new ArrayList<>();
-    for (Part part : station.parts().values()) {
-      (mover.moves().contains(part.id()) ? moving : staying).add(part.body());
-    }
-    Set<Contact> contacts =
-        mover.contacts().stream().map(c -> new Contact(c.a(), c.b())).collect(Collectors.toSet());
-    Sweep sweep =
-        Sweep.of(mover.motion(), moving, staying, contacts, Math.max(contact, Sweep.BEGIN));
+  private static Passage passage(Station station, Mover mover, double contact) {
+    List<Contact> contacts = contacts(station, mover);
+    Mover complete = new Mover(mover.id(), mover.moves(), mover.motion(), contacts);
+    Sweep sweep = sweep(station, complete, List.of(), contact);
     Optional<Double> least =
         sweep.leastClearance().isPresent()
             ? Optional.of(sweep.leastClearance().getAsDouble())
             : Optional.empty();
     return new Passage(
-        mover,
+        complete,
         least,
-        sweep.firstContact().map(c -> new Passage.Contact(c.with(), c.mover(), c.at(), c.point())));
+        sweep.firstContact().map(c -> new Passage.Contact(c.with(), c.mover(), c.at(), c.point())),
+        after(station, complete, sweep, contact));
+  }
+
+  /** Motions that clear the way, in the order in which they turned out to be needed. */
+  private static List<String> after(Station station, Mover mover, Sweep blocked, double contact) {
+    List<Mover> made = new ArrayList<>();
+    Sweep sweep = blocked;
+    while (sweep.firstContact().isPresent()) {
+      String with = sweep.firstContact().get().with();
+      Optional<Mover> next =
+          station.movers().stream()
+              .filter(m -> m.moves().contains(with) && !made.contains(m))
+              .filter(m -> m.moves().stream().noneMatch(mover.moves()::contains))
+              .findFirst();
+      if (next.isEmpty()) {
+        return List.of();
+      }
+      made.add(next.get());
+      sweep = sweep(station, mover, made, contact);
+    }
+    return made.stream().map(Mover::id).toList();
+  }
+
+  private static Sweep sweep(Station station, Mover mover, List<Mover> made, double contact) {
+    List<Body> movers = new ArrayList<>();
+    List<Body> obstacles = new ArrayList<>();
+    for (Part part : station.parts().values()) {
+      if (mover.moves().contains(part.id())) {
+        movers.add(part.body());
+      } else {
+        obstacles.add(placed(part.body(), made));
+      }
+    }
+    Set<sawstead.solid.Contact> declared =
+        mover.contacts().stream()
+            .map(c -> new sawstead.solid.Contact(c.a(), c.b()))
+            .collect(Collectors.toSet());
+    return Sweep.of(mover.motion(), movers, obstacles, declared, Math.max(contact, Sweep.BEGIN));
+  }
+
+  /** A body at the far end of the motions made so far. */
+  private static Body placed(Body body, List<Mover> made) {
+    Body placed = body;
+    for (Mover mover : made) {
+      if (mover.moves().contains(body.id())) {
+        Motion motion = mover.motion();
+        double back = Math.abs(motion.from() - motion.rest());
+        double forth = Math.abs(motion.to() - motion.rest());
+        placed = placed.moved(motion.at(back > forth ? motion.from() : motion.to()));
+      }
+    }
+    return placed;
+  }
+
+  /** Pairs of a mover and something that stands still, in order. */
+  private static List<Contact> contacts(Station station, Mover mover) {
+    TreeSet<Contact> all =
+        new TreeSet<>(Comparator.comparing(Contact::a).thenComparing(Contact::b));
+    all.addAll(mover.contacts());
+    for (Contact contact : station.contacts()) {
+      boolean a = mover.moves().contains(contact.a());
+      boolean b = mover.moves().contains(contact.b());
+      if (a != b) {
+        all.add(contact);
+      }
+    }
+    return List.copyOf(all);
   }
 }

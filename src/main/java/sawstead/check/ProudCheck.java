@@ -9,6 +9,7 @@ import sawstead.solid.Body;
 import sawstead.solid.Vec;
 import sawstead.station.Figure;
 import sawstead.station.Part;
+import sawstead.station.PartKind;
 import sawstead.station.Site;
 
 /**
@@ -20,7 +21,8 @@ import sawstead.station.Site;
  *       the worst ends of their bands.
  * </ul>
  *
- * Exact for what is drawn; a bowed lid is as high as its band says, no more.
+ * Exact for what is drawn; a bowed lid is as high as its band says, no more. What is kept in a
+ * cubby is not looked at: it would clash with the top first.
  */
 final class ProudCheck implements Check {
   /** Rounding of heights that add up to the same, mm. */
@@ -49,7 +51,8 @@ final class ProudCheck implements Check {
   }
 
   private static boolean carriesBoards(Part part) {
-    return part.unit().equals("outfeed") || part.unit().startsWith("wing-");
+    boolean beside = part.unit().equals("outfeed") || part.unit().startsWith("wing-");
+    return beside && part.kind() != PartKind.ENVELOPE;
   }
 
   private static Finding proud(Scene scene, Part part, double above) {

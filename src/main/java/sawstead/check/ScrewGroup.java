@@ -21,8 +21,14 @@ final class ScrewGroup {
 
   /** Words for a group. */
   interface Told {
-    /** What is so; {@code who} is the subject, {@code worst} the greatest value of the group. */
-    String says(String who, double worst);
+    /**
+     * What is so.
+     *
+     * @param who the subject of the sentence
+     * @param many whether it is more than one
+     * @param worst the greatest value of the group
+     */
+    String says(String who, boolean many, double worst);
   }
 
   private final Map<Key, Told> words = new LinkedHashMap<>();
@@ -72,7 +78,7 @@ final class ScrewGroup {
         key.rule(),
         about,
         Optional.of(worst.at()),
-        words.get(key).says(who, worst.worst()),
+        words.get(key).says(who, entries.size() > 1, worst.worst()),
         remedies.get(key));
   }
 }

@@ -80,7 +80,7 @@ final class ScrewHoldCheck implements Check {
         fastener,
         fastener.tip(),
         -cover,
-        (who, worst) ->
+        (who, many, worst) ->
             who
                 + " through "
                 + String.join(" into ", fastener.joins())
@@ -134,13 +134,13 @@ final class ScrewHoldCheck implements Check {
         fastener,
         fastener.at().plus(fastener.axis().scale(fastener.length() / 2)),
         0,
-        (who, worst) ->
+        (who, many, worst) ->
             who
-                + " runs into "
+                + (many ? " run into " : " runs into ")
                 + what
                 + " of "
                 + panel.id()
-                + ": a bit would hit steel there, and the screw holds nothing",
+                + ": a bit would hit steel there, and nothing holds",
         "move the cut at least "
             + scene.words().length(fastener.diameter() / 2 + AROUND)
             + " away from the screw's line, or leave that screw out");
@@ -154,9 +154,10 @@ final class ScrewHoldCheck implements Check {
         fastener,
         fastener.at(),
         0,
-        (who, worst) ->
+        (who, many, worst) ->
             who
-                + " lies so near to an edge of "
+                + (many ? " lie" : " lies")
+                + " so near to an edge of "
                 + panel.id()
                 + " that less than "
                 + scene.words().length(AROUND)
@@ -184,11 +185,11 @@ final class ScrewHoldCheck implements Check {
         fastener,
         fastener.tip(),
         -hold,
-        (who, worst) ->
+        (who, many, worst) ->
             who
                 + " through "
                 + fastener.joins().get(0)
-                + " holds in only "
+                + (many ? " hold in only " : " holds in only ")
                 + scene.words().length(-worst)
                 + " of "
                 + holder,

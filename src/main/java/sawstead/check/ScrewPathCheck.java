@@ -50,11 +50,11 @@ final class ScrewPathCheck implements Check {
                       fastener,
                       o.centroid(),
                       o.depth(),
-                      (who, worst) ->
+                      (who, many, worst) ->
                           who
                               + " of "
                               + String.join(" and ", fastener.joins())
-                              + " runs into "
+                              + (many ? " run into " : " runs into ")
                               + other.id(),
                       "move " + other.id() + " aside, or leave the screw out there"));
     }
@@ -77,7 +77,7 @@ final class ScrewPathCheck implements Check {
                     a,
                     o.centroid(),
                     o.depth(),
-                    (who, worst) -> who + " (" + a.id() + ") runs into " + b.id(),
+                    (who, many, worst) -> who + " (" + a.id() + ") runs into " + b.id(),
                     "move one of the two along its joint, or use shorter screws"));
   }
 }

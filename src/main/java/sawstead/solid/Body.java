@@ -12,6 +12,7 @@ public final class Body {
   private final String id;
   private final Solid solid;
   private final Placement placement;
+  private volatile Shape shape;
   private volatile Piece[] filled;
   private volatile Piece[] cover;
   private volatile Piece[] partition;
@@ -64,7 +65,7 @@ public final class Body {
     return boxAround(Arrays.asList(partition()));
   }
 
-  /** True if the point lies in the solid or within {@link Cover#SLACK} of it. */
+  /** True if the point lies in the solid or within 2^-18 mm of it. */
   public boolean contains(Vec point) {
     return contains(point, Cover.SLACK);
   }
@@ -90,13 +91,13 @@ public final class Body {
 
   /** True if some round hole of it is filled in {@link #filled()}. */
   boolean hasRoundHoles() {
-    return Shape.of(solid).hasRoundHoles();
+    return shape().hasRoundHoles();
   }
 
   /** Cover of the solid with its round holes filled. */
   Piece[] filled() {
     if (filled == null) {
-      filled = placed(Shape.of(solid).filledCover());
+      filled = placed(shape().filledCover());
     }
     return filled;
   }
@@ -104,7 +105,7 @@ public final class Body {
   /** Cover of the solid. */
   Piece[] cover() {
     if (cover == null) {
-      cover = hasRoundHoles() ? placed(solid.cover()) : filled();
+      cover = hasRoundHoles() ? placed(shape().cover()) : filled();
     }
     return cover;
   }
@@ -112,9 +113,17 @@ public final class Body {
   /** Disjoint pieces of the solid. */
   Piece[] partition() {
     if (partition == null) {
-      partition = placed(solid.partition());
+      partition = placed(shape().partition());
     }
     return partition;
+  }
+
+  /** Kept here as well as among all shapes, where finding it takes a comparison of values. */
+  private Shape shape() {
+    if (shape == null) {
+      shape = Shape.of(solid);
+    }
+    return shape;
   }
 
   private Piece[] placed(List<Piece> pieces) {

@@ -15,8 +15,7 @@ public record Chord(double from, double to) {
   }
 
   /**
-   * Where a line runs in a body, sorted and disjoint. Stretches nearer than {@link Cover#SLACK} are
-   * one.
+   * Where a line runs in a body, sorted and disjoint. Stretches nearer than 2^-18 mm are one.
    *
    * @param body whose material is asked for
    * @param from point of the line, parameter 0, mm

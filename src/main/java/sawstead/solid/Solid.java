@@ -38,10 +38,7 @@ public sealed interface Solid permits Panel, Stack {
     return Shape.of(this).partition();
   }
 
-  /**
-   * Few large convex pieces, overlapping one another, whose union is the solid to {@link
-   * Cover#SLACK}.
-   */
+  /** Few large convex pieces, overlapping one another, whose union is the solid to 2^-18 mm. */
   default List<Piece> cover() {
     return Shape.of(this).cover();
   }

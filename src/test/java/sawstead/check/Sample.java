@@ -2,6 +2,7 @@ package sawstead.check;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import sawstead.brief.Brief;
 import sawstead.intake.BriefException;
 import sawstead.intake.BriefReader;
 import sawstead.station.Station;
@@ -29,6 +30,14 @@ final class Sample {
     } catch (BriefException e) {
       throw new AssertionError(e.getMessage(), e);
     }
+  }
+
+  /** The brief of a single panel, for stations that a test puts together by hand. */
+  static Brief brief() {
+    return station(
+            "extras: [{id: own/one, stock: ply, outline: [[0,0],[100,0],[0,100]], place: {at:"
+                + " [0,0,0]}}]")
+        .brief();
   }
 
   /** What one check has to say about such a station. */

@@ -18,7 +18,8 @@ public final class BuildWriter {
    *     then unchanged
    */
   public static void write(Report report, Path folder, StlForm form) {
-    List<Exporter> exporters = List.of(new StlExporter(form), new ReportExporter());
+    List<Exporter> exporters =
+        List.of(new StlExporter(form), new DxfExporter(), new ReportExporter());
     OutputFolder.at(folder)
         .write(
             draft -> {

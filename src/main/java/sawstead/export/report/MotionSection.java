@@ -39,6 +39,7 @@ final class MotionSection {
       json.nothing("leastClearance");
     }
     writeContact(passage.firstContact(), json);
+    json.texts("after", passage.after());
   }
 
   private static void writeContact(Optional<Passage.Contact> contact, Json json)

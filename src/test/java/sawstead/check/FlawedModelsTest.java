@@ -1,0 +1,68 @@
+package sawstead.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import sawstead.intake.BriefReader;
+import sawstead.station.unit.Units;
+
+/**
+ * Models that are wrong on purpose: each {@code .yaml} has a {@code .findings} beside it that lists
+ * every finding of severity stop. One that is missing fails, and one too many does.
+ */
+class FlawedModelsTest {
+  private static final Path FOLDER = Path.of("models/flawed");
+
+  static List<String> models() throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files
+          .map(f -> f.getFileName().toString())
+          .filter(n -> n.endsWith(".yaml"))
+          .map(n -> n.substring(0, n.length() - ".yaml".length()))
+          .sorted()
+          .toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("models")
+  void inspect_ofAFlawedModel_givesExactlyItsStops(String name) throws Exception {
+    List<String> expected =
+        Files.readAllLines(FOLDER.resolve(name + ".findings")).stream()
+            .filter(line -> !line.isBlank() && !line.startsWith("#"))
+            .sorted()
+            .toList();
+    Report report =
+        Inspector.inspect(Units.station(BriefReader.read(FOLDER.resolve(name + ".yaml"))));
+    List<String> found =
+        report.findings().stream()
+            .filter(f -> f.severity() == Severity.STOP)
+            .map(f -> "stop " + f.rule() + " " + String.join(" ", f.about()))
+            .sorted()
+            .toList();
+    assertEquals(String.join("\n", expected), String.join("\n", found));
+  }
+
+  @Test
+  void models_areMany_andEachHasARuleOfItsOwn() throws IOException {
+    TreeSet<String> rules = new TreeSet<>();
+    for (String name : models()) {
+      for (String line : Files.readAllLines(FOLDER.resolve(name + ".findings"))) {
+        if (line.startsWith("stop ")) {
+          rules.add(line.split(" ")[1]);
+        }
+      }
+    }
+    assertTrue(models().size() >= 6, models().toString());
+    assertEquals(models().size(), rules.size(), rules.toString());
+  }
+}
