@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import sawstead.joinery.Fastener;
 import sawstead.solid.Body;
+import sawstead.solid.FreeWay;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
 import sawstead.station.Mover;
@@ -22,6 +23,9 @@ final class Exits {
           new Vec(1, 0, 0),
           new Vec(0, 0, 1),
           new Vec(0, 1, 0));
+
+  /** What can be moved so far once its screws are out, a person turns out by hand, mm. */
+  private static final double LOOSE = 100;
 
   private final Stage stage;
   private final Blocking blocking;
@@ -135,7 +139,7 @@ final class Exits {
         free(id, Exit.Verdict.AFTER, way.out(bodies), way, bodies, stage.names(best), 0));
   }
 
-  /** Screwed, not glued, with every screw in reach and a way off, in the finished station. */
+  /** Screwed, not glued, with every screw in reach and loose then, in the finished station. */
   private boolean isRemovable(int thing) {
     List<Integer> fasteners = new ArrayList<>();
     for (int f = 0; f < stage.fasteners().size(); f++) {
@@ -153,10 +157,24 @@ final class Exits {
         return false;
       }
     }
-    BitSet self = new BitSet();
-    self.set(thing);
-    return !fasteners.isEmpty()
-        && DIRECTIONS.stream().anyMatch(d -> blocking.isFree(self, d, stage.all()));
+    return !fasteners.isEmpty() && isLoose(thing);
+  }
+
+  /** Whether it can be moved by {@link #LOOSE} some way; a person then turns it out by hand. */
+  private boolean isLoose(int thing) {
+    BitSet others = stage.all();
+    others.clear(thing);
+    List<Vec> ways = new ArrayList<>(DIRECTIONS);
+    ways.add(new Vec(0, 0, -1));
+    return ways.stream()
+        .anyMatch(
+            way ->
+                stage.thing(thing).bodies().stream()
+                    .allMatch(
+                        a ->
+                            bodies(others).stream()
+                                .allMatch(
+                                    b -> FreeWay.of(a, way, b, stage.play(), LOOSE) > LOOSE)));
   }
 
   private Optional<Exit> tilted(String id, List<Body> movers, BitSet others) {

@@ -2,8 +2,10 @@ package sawstead.assembly;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sawstead.solid.Body;
 import sawstead.solid.Box;
 import sawstead.solid.Boxing;
@@ -21,6 +23,12 @@ import sawstead.solid.Vec;
  * with the true bodies, and if they do not pass, the answer is undecided.
  */
 final class PathSearch {
+  /** A body of more pieces counts as one box from outside. */
+  private static final int MANY = 8;
+
+  /** So many boxes inside count. */
+  private static final int LARGEST = 90;
+
   private final List<Body> movers;
   private final List<Body> others;
   private final double play;
@@ -63,7 +71,8 @@ final class PathSearch {
     List<Boxing> moving = movers.stream().map(Boxing::of).toList();
     List<Boxing> still = others.stream().map(Boxing::of).toList();
     boolean exact =
-        moving.stream().allMatch(Boxing::exact) && still.stream().allMatch(Boxing::exact);
+        Stream.concat(moving.stream(), still.stream())
+            .allMatch(b -> b.exact() && b.outer().size() <= MANY);
     Optional<Grid> outer = grid(moving, still, true);
     Optional<List<Vec>> path = outer.flatMap(Grid::way);
     if (path.isPresent() || exact && outer.isPresent()) {
@@ -88,8 +97,30 @@ final class PathSearch {
     return Grid.of(a, b, play, floor ? Optional.of(-lowest - play) : Optional.empty());
   }
 
+  /**
+   * Boxes that keep the grid small and the answers true: outside, a body of many pieces is one box
+   * around; inside, only the largest boxes count.
+   */
   private static List<Box> boxes(List<Boxing> boxings, boolean outside) {
-    return boxings.stream().flatMap(x -> (outside ? x.outer() : x.inner()).stream()).toList();
+    if (outside) {
+      return boxings.stream()
+          .flatMap(
+              x ->
+                  x.outer().size() > MANY
+                      ? x.outer().stream().reduce(Box::union).stream()
+                      : x.outer().stream())
+          .toList();
+    }
+    return boxings.stream()
+        .flatMap(x -> x.inner().stream())
+        .sorted(Comparator.comparingDouble(PathSearch::volume).reversed())
+        .limit(LARGEST)
+        .toList();
+  }
+
+  private static double volume(Box box) {
+    Vec size = box.size();
+    return size.x() * size.y() * size.z();
   }
 
   /** Whether the true bodies pass along a chain. */
