@@ -52,10 +52,9 @@ final class Materials {
         stuff + " " + clear + glow,
         k -> {
           Color colour = glow.over(colours.get(stuff), look);
-          PhongMaterial material =
-              new PhongMaterial(clear ? colour.deriveColor(0, 1, 1, CLEAR) : colour);
+          PhongMaterial material = new PhongMaterial(clear ? thinned(colour) : colour);
           boolean shiny = stuff == Stuff.STEEL || stuff == Stuff.BRASS || stuff == Stuff.IRON;
-          material.setSpecularColor(Color.gray(shiny && !clear ? 0.35 : 0.1));
+          material.setSpecularColor(clear ? Color.BLACK : Color.gray(shiny ? 0.35 : 0.1));
           material.setSpecularPower(shiny ? 24 : 10);
           return material;
         });
@@ -65,6 +64,12 @@ final class Materials {
   Material line() {
     return made.computeIfAbsent(
         "line", k -> new PhongMaterial(look.colour("ply-dark").interpolate(Color.BLACK, 0.62)));
+  }
+
+  /** JavaFX adds a 3D colour to what is behind it as it is, so it has to be thinned beforehand. */
+  private static Color thinned(Color colour) {
+    return Color.color(
+        colour.getRed() * CLEAR, colour.getGreen() * CLEAR, colour.getBlue() * CLEAR, CLEAR);
   }
 
   private Material wood(Image image, Glow glow) {
