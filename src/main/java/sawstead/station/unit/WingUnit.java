@@ -30,6 +30,9 @@ final class WingUnit implements Unit {
   /** Screws that carry a wing, beyond which the next part of the stand is left alone. */
   private static final int ENOUGH = 4;
 
+  /** Screws without which nothing carries a wing. */
+  private static final int LEAST = 2;
+
   private final Site site;
   private final Site.WingPlan plan;
   private final WingWish wish;
@@ -204,6 +207,21 @@ final class WingUnit implements Unit {
     joinToStand(draft);
   }
 
+  /**
+   * Screws the inner side to parts of the stand, in order, until enough hold; tells how many do.
+   */
+  private int hold(Draft draft, List<String> candidates, List<Box> keepClear) {
+    int held = 0;
+    for (String part : candidates) {
+      if (held < ENOUGH
+          && draft.hasBoard(part)
+          && Patch.between(draft.board(id("inner")), draft.board(part)).isPresent()) {
+        held += draft.join(Joints.screwed(true), id("inner"), part, keepClear).fasteners().size();
+      }
+    }
+    return held;
+  }
+
   private void joinToStand(Draft draft) {
     int held = 0;
     List<Box> drivers =
@@ -223,14 +241,13 @@ final class WingUnit implements Unit {
                 StandUnit.packer(Side.LEFT),
                 StandUnit.stretcher(Side.LEFT, true),
                 StandUnit.side(1));
-    for (String part : candidates) {
-      if (held < ENOUGH
-          && draft.hasBoard(part)
-          && Patch.between(draft.board(id("inner")), draft.board(part)).isPresent()) {
-        held += draft.join(Joints.screwed(true), id("inner"), part, drivers).fasteners().size();
-      }
+    held += hold(draft, candidates, drivers);
+    if (held < LEAST) {
+      // Under a low wing a straight driver has no room: held by a right-angle driver beats not
+      // held.
+      held += hold(draft, candidates, List.of());
     }
-    if (held < 2) {
+    if (held < LEAST) {
       double gap =
           right()
               ? plan.area().left() - site.stand().right()
