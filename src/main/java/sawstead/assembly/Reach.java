@@ -92,7 +92,13 @@ final class Reach {
         for (int p = 0; p < parts.size() && !in.get(t); p++) {
           Part part = parts.get(p);
           boolean moved = open.isPresent() && open.get().moves(part.id());
-          if (part.id().equals(except) || !moved && !boxes.get(t).get(p).overlaps(around, 0)) {
+          // A swivel's envelope is every place of its wheel at once; the wheel is turned aside.
+          boolean aside =
+              fastener.kind() == FastenerKind.CASTER_SCREW
+                  && part.id().startsWith("casters/swivel");
+          if (aside
+              || part.id().equals(except)
+              || !moved && !boxes.get(t).get(p).overlaps(around, 0)) {
             continue;
           }
           if (moved) {

@@ -110,7 +110,7 @@ public final class FreeWay {
     axes(p, q, q.planes, 4);
     // Every axis only moves the start further away: faces alone rule most pairs out, and the
     // products of edges, which cost far more, are left for the few that may be nearest.
-    if (apart || bound >= limit) {
+    if (apart || bound > limit) {
       return Double.POSITIVE_INFINITY;
     }
     double[] d = {direction.x(), direction.y(), direction.z()};
