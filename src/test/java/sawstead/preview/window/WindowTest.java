@@ -148,7 +148,7 @@ class WindowTest {
     Display.run(() -> area.setText(area.getText().replace("units:", "unites:")));
     Display.until("it is told", () -> news().contains("no station yet"));
     assertEquals(shown, floor().floor());
-    Display.until("its line is marked", () -> Toolkit.call(() -> find(".flaw") != null));
+    Display.until("its line is marked", () -> find(".flaw") != null);
   }
 
   @Test
