@@ -9,6 +9,7 @@ import java.util.Set;
 enum Room {
   MEASURE("a length knows nothing of what it measures"),
   SOLID("the kernel knows nothing of wood", MEASURE),
+  SQUARING("the geometry of a fence knows no sled", MEASURE),
   JOINERY("a joint changes two panels and knows no station", SOLID, MEASURE),
   BRIEF("a brief mirrors the file and computes nothing", MEASURE),
   INTAKE("reading a file makes a brief and designs nothing", BRIEF, SOLID, MEASURE),
@@ -85,6 +86,7 @@ enum Room {
       INTAKE,
       BRIEF,
       JOINERY,
+      SQUARING,
       SOLID,
       MEASURE);
 
