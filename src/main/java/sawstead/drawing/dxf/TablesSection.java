@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 import java.util.List;
 
@@ -67,7 +67,7 @@ final class TablesSection {
             unit.from((extents.lowV() + extents.highV()) / 2))
         .putPoint(16, 0, 0)
         .putPoint(17, 0, 0)
-        // The view's height, so that the whole panel shows in a window of four to three.
+        // The view's height, so that the whole drawing shows in a window of four to three.
         .put(40, Math.max(height, width * 3 / 4) * 1.05)
         .put(41, 4.0 / 3);
     close();

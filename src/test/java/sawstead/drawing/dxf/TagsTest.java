@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 /**
  * A layer of a drawing.
@@ -7,4 +7,4 @@ package sawstead.export.dxf;
  * @param colour index of the format's palette, 1 to 255
  * @param lineWeight hundredths of a millimetre
  */
-record Layer(String name, int colour, int lineWeight) {}
+public record Layer(String name, int colour, int lineWeight) {}

@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 /** The two blocks that every linked file has: what is drawn, and an empty sheet (REF-FIL-05). */
 final class BlocksSection {

@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 /** The root dictionary with its one obligatory entry (REF-FIL-05). */
 final class ObjectsSection {

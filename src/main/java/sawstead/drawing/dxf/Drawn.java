@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 import java.util.List;
 import sawstead.solid.Box;
@@ -6,11 +6,14 @@ import sawstead.solid.Corner;
 import sawstead.solid.Outline;
 
 /** One thing on the drawing, mm, with its layer. Each kind says itself in the format's terms. */
-sealed interface Drawn {
+public sealed interface Drawn {
+  /** What it is drawn on. */
   Layer layer();
 
+  /** Its bounds, mm. */
   Extents extents();
 
+  /** Says itself through the section. */
   void writeTo(EntitiesSection section);
 
   /** An outline: a circle where it is one, else a closed polyline with bulges. */

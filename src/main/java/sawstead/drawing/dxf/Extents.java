@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 /**
  * Axis-parallel bounds in the drawing's plane, mm.
@@ -8,13 +8,15 @@ package sawstead.export.dxf;
  * @param highU greatest u
  * @param highV greatest v
  */
-record Extents(double lowU, double lowV, double highU, double highV) {
-  static Extents of(double fromU, double fromV, double toU, double toV) {
+public record Extents(double lowU, double lowV, double highU, double highV) {
+  /** The bounds of two opposite corners, in any order. */
+  public static Extents of(double fromU, double fromV, double toU, double toV) {
     return new Extents(
         Math.min(fromU, toU), Math.min(fromV, toV), Math.max(fromU, toU), Math.max(fromV, toV));
   }
 
-  Extents with(Extents other) {
+  /** The least bounds around both. */
+  public Extents with(Extents other) {
     return new Extents(
         Math.min(lowU, other.lowU),
         Math.min(lowV, other.lowV),

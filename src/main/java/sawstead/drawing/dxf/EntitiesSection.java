@@ -1,10 +1,10 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 import java.util.List;
 import sawstead.solid.Corner;
 
 /** The things drawn, each with its group codes (REF-FIL-06, REF-FIL-07). Lengths come in mm. */
-final class EntitiesSection {
+public final class EntitiesSection {
   private final Tags tags;
   private final Handles handles;
   private final DxfUnit unit;
@@ -22,7 +22,7 @@ final class EntitiesSection {
     this.owner = owner;
   }
 
-  void write(PanelDrawing drawing) {
+  void write(DxfDrawing drawing) {
     tags.put(0, "SECTION").put(2, "ENTITIES");
     drawing.things().forEach(thing -> thing.writeTo(this));
     tags.put(0, "ENDSEC");

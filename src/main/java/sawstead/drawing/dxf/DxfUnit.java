@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -24,7 +24,8 @@ public enum DxfUnit {
     this.decimals = decimals;
   }
 
-  String symbol() {
+  /** {@code mm} or {@code in}. */
+  public String symbol() {
     return symbol;
   }
 
@@ -44,7 +45,7 @@ public enum DxfUnit {
   }
 
   /** A length in mm as this unit's figure, without needless zeros: {@code 9.525}, {@code 0.375}. */
-  String figure(double length) {
+  public String figure(double length) {
     BigDecimal rounded =
         BigDecimal.valueOf(from(length)).setScale(decimals, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();

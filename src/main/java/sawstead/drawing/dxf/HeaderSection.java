@@ -1,4 +1,4 @@
-package sawstead.export.dxf;
+package sawstead.drawing.dxf;
 
 /**
  * Version, units, bounds and the next free handle (REF-FIL-03 to REF-FIL-05). R12 has no variable
