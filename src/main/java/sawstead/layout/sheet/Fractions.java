@@ -16,6 +16,8 @@ final class Fractions {
   /** The fraction slash of Unicode, which says that digits around it are a fraction. */
   static final String SLASH = "\u2044";
 
+  private static final String THIN = "\u2009";
+
   /** How a run of characters is set. */
   enum Rise {
     PLAIN,
@@ -36,7 +38,8 @@ final class Fractions {
     while (fraction.find()) {
       String before = line.substring(done, fraction.start());
       String whole = fraction.group(1) == null ? "" : fraction.group(1);
-      add(runs, before + whole, Rise.PLAIN);
+      // A thin space, so that 35 and 5/16 do not read as 355/16 when the text is copied out.
+      add(runs, before + (whole.isEmpty() ? "" : whole + THIN), Rise.PLAIN);
       add(runs, fraction.group(2), Rise.ABOVE);
       add(runs, SLASH, Rise.PLAIN);
       add(runs, fraction.group(3), Rise.BELOW);

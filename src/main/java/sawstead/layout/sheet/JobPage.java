@@ -170,14 +170,16 @@ final class JobPage {
     String heading = "";
     int number = 0;
     List<ShopStep> group = new ArrayList<>();
+    boolean atTable = false;
     for (ShopStep step : breakdown.steps()) {
-      if (step.isGuided()) {
+      atTable |= !step.isGuided();
+      if (!atTable) {
         continue;
       }
-      if (!words.heading(step).equals(heading)) {
+      if (!words.setting(step).equals(heading)) {
         setting(number++, group);
         group.clear();
-        heading = words.heading(step);
+        heading = words.setting(step);
       }
       group.add(step);
     }
@@ -190,7 +192,7 @@ final class JobPage {
     }
     ShopStep first = group.get(0);
     room(3 * PITCH);
-    String name = words.heading(first).replace("Table saw, ", "");
+    String name = words.setting(first);
     paper.edge(Paper.MARGIN + 1, y - 1, 7, 7, 0.7, 0, Ink.INK);
     paper.text(number + ".", Paper.MARGIN + 14, y, SIZE, true, Ink.of(first.cut().guide()));
     double x = paper.text(name, Paper.MARGIN + 32, y, SIZE, true, Ink.of(first.cut().guide()));

@@ -16,6 +16,9 @@ final class SheetFigure {
   /** A kerf narrower than this on paper would not be seen, points. */
   private static final double THINNEST = 0.9;
 
+  /** Places tried for a number along its cut. */
+  private static final int PLACES = 48;
+
   private final Paper paper;
   private final SheetScene scene;
   private final Words words;
@@ -24,6 +27,9 @@ final class SheetFigure {
   private final double scale;
   private final List<String> told = new ArrayList<>();
   private final List<double[]> tags = new ArrayList<>();
+
+  /** What names and sizes cover: left, bottom, right, top. */
+  private final List<double[]> written = new ArrayList<>();
 
   /**
    * A figure.
@@ -109,6 +115,10 @@ final class SheetFigure {
       double own = i == 0 ? size : size * 0.85;
       double half = paper.face(bold).width(lines.get(i), own) / 2;
       double off = first - i * pitch;
+      written.add(
+          up
+              ? box(middleX(shape) - off - own * 0.8, middleY(shape) - half, own, 2 * half)
+              : box(middleX(shape) - half, middleY(shape) + off, 2 * half, own));
       if (up) {
         paper.textUpwards(
             lines.get(i), middleX(shape) - off, middleY(shape) - half, own, bold, ink);
@@ -132,31 +142,43 @@ final class SheetFigure {
     return Math.min(LARGEST, Math.min(byRun, byRoom));
   }
 
-  /** The number of a cut on its line, where no other number lies yet. */
+  private static double[] box(double x, double y, double width, double height) {
+    return new double[] {x, y, x + width, y + height};
+  }
+
+  /** The number of a cut on its line, where it hides least: no other number, then no words. */
   private void tag(Shape.Kerf kerf) throws IOException {
-    double[] shares = {0.04, 0.96, 0.12, 0.88, 0.2, 0.8, 0.28, 0.72, 0.36, 0.64, 0.5};
+    double run = kerf.alongLength() ? l(kerf) : w(kerf);
     double[] best = null;
-    double clear = -1;
-    for (double share : shares) {
-      double run = kerf.alongLength() ? l(kerf) : w(kerf);
+    double least = Double.MAX_VALUE;
+    for (int i = 0; i <= PLACES; i++) {
+      // From both ends inwards: a number is looked for where the cut begins or ends.
+      double share = i % 2 == 0 ? 0.5 * i / PLACES : 1 - 0.5 * i / PLACES;
       double along = Math.min(Math.max(run * share, Tag.HALF + 1), Math.max(run - Tag.HALF, 0));
       double tagX = x(kerf) + (kerf.alongLength() ? along : l(kerf) / 2);
       double tagY = y(kerf) + (kerf.alongLength() ? w(kerf) / 2 : along);
-      double nearest =
-          tags.stream()
-              .mapToDouble(t -> Math.hypot(t[0] - tagX, t[1] - tagY))
-              .min()
-              .orElse(Double.MAX_VALUE);
-      if (nearest > clear) {
-        clear = nearest;
+      double hides = hides(tagX, tagY);
+      if (hides < least - 1e-9) {
+        least = hides;
         best = new double[] {tagX, tagY};
-      }
-      if (nearest > 2.6 * Tag.HALF) {
-        break;
       }
     }
     tags.add(best);
     Tag.draw(paper, kerf.guide(), kerf.order(), best[0], best[1]);
+  }
+
+  /** How much a number there would hide; a number counts for ten words. */
+  private double hides(double x, double y) {
+    double hides = 0;
+    for (double[] tag : tags) {
+      hides += 10 * Math.max(0, 2.5 * Tag.HALF - Math.hypot(tag[0] - x, tag[1] - y));
+    }
+    for (double[] box : written) {
+      double across = Math.max(0, Math.max(box[0] - x, x - box[2]));
+      double up = Math.max(0, Math.max(box[1] - y, y - box[3]));
+      hides += Math.max(0, 1.2 * Tag.HALF - Math.hypot(across, up));
+    }
+    return hides;
   }
 
   /** Size of the sheet, grain and the corner to measure from. */

@@ -8,10 +8,10 @@ import sawstead.layout.shop.ShopStep;
 
 /** Cuts as rows with a box to tick, under a heading for each setting. */
 final class StepTable {
-  /** A row, heading or line of safety. */
-  private record Row(ShopStep step, String heading, String safety) {
+  /** A cut, or the heading above cuts of one tool with what to mind at them. */
+  private record Row(ShopStep step, boolean heading) {
     double share() {
-      return step != null ? 1 : heading != null ? 1.5 : 1.0;
+      return heading ? 1.7 : 1;
     }
   }
 
@@ -21,22 +21,18 @@ final class StepTable {
   private final StepWords words;
   private final List<Row> rows = new ArrayList<>();
   private int next;
+  private String setting = "";
 
   StepTable(StepWords words, List<ShopStep> steps) {
     this.words = words;
-    String heading = "";
-    String safety = "";
+    String above = "";
     for (ShopStep step : steps) {
-      String now = words.heading(step);
-      if (!now.equals(heading)) {
-        rows.add(new Row(null, now, null));
-        heading = now;
-        if (!words.safety(step).equals(safety)) {
-          safety = words.safety(step);
-          rows.add(new Row(null, null, safety));
-        }
+      String now = words.tool(step) + words.safety(step);
+      if (!now.equals(above)) {
+        rows.add(new Row(step, true));
+        above = now;
       }
-      rows.add(new Row(step, null, null));
+      rows.add(new Row(step, false));
     }
   }
 
@@ -53,7 +49,7 @@ final class StepTable {
     double y = top;
     while (!isDone()) {
       Row row = rows.get(next);
-      double need = row.share() * pitch + (row.heading() != null ? 2 * pitch : 0);
+      double need = row.share() * pitch + (row.heading() ? 2 * pitch : 0);
       if (y - need < bottom - 0.01) {
         return;
       }
@@ -66,24 +62,29 @@ final class StepTable {
   private void draw(Paper paper, Row row, double y, double size) throws IOException {
     double left = Paper.MARGIN;
     double right = paper.width() - Paper.MARGIN;
-    if (row.heading() != null) {
-      paper.line(left, y - 2.4, right, y - 2.4, 0.6, Ink.INK);
-      paper.text(row.heading(), left, y, size + 1, true, Ink.INK);
-      return;
-    }
-    if (row.safety() != null) {
-      String line = paper.face(false).within(row.safety(), size - 0.6, right - left - 10);
-      paper.polygon(
-          new double[] {left, y - 0.6, left + 6.4, y - 0.6, left + 3.2, y + 5}, Ink.VERMILION);
-      paper.text(line, left + 10, y, size - 0.6, false, Ink.VERMILION);
-      return;
-    }
     ShopStep step = row.step();
+    if (row.heading()) {
+      paper.line(left, y - 2.4, right, y - 2.4, 0.6, Ink.INK);
+      double x = paper.text(words.tool(step), left, y, size + 1, true, Ink.INK) + 10;
+      paper.polygon(new double[] {x, y - 0.4, x + 6.4, y - 0.4, x + 3.2, y + 5.2}, Ink.VERMILION);
+      String mind = paper.face(false).within(words.safety(step), size - 0.4, right - x - 10);
+      paper.text(mind, x + 10, y, size - 0.4, false, Ink.VERMILION);
+      return;
+    }
     paper.edge(left + 1, y - 1, 6.5, 6.5, 0.7, 0, Ink.INK);
     Tag.draw(paper, step.cut().guide(), step.cut().order(), left + 19, y + 2.4);
-    double middle = left + (right - left) * 0.44;
-    String how = paper.face(false).within(words.how(step), size, middle - left - 34);
-    paper.text(how, left + 29, y, size, false, Ink.INK);
+    double from = left + 29;
+    double middle = left + (right - left) * (step.isGuided() ? 0.48 : 0.56);
+    if (!step.isGuided()) {
+      boolean again = words.setting(step).equals(setting);
+      Ink ink = again ? Ink.FAINT : Ink.of(step.cut().guide());
+      String at = again ? "same setting" : words.setting(step);
+      paper.text(paper.face(!again).within(at, size, 148), from, y, size, !again, ink);
+      from += 152;
+    }
+    setting = words.setting(step);
+    String how = paper.face(false).within(words.how(step), size, middle - from - 5);
+    paper.text(how, from, y, size, false, Ink.INK);
     comesOff(paper, step, middle, right, y, size);
   }
 

@@ -2,12 +2,12 @@ package sawstead.layout.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import sawstead.check.Words;
 import sawstead.layout.Direction;
 import sawstead.layout.Guide;
 import sawstead.layout.shop.CutPiece;
 import sawstead.layout.shop.ShopStep;
-import sawstead.measure.LengthFormat;
 import sawstead.measure.Unit;
 
 /**
@@ -29,7 +29,7 @@ final class StepWords {
     String own = words.length(millimetres);
     return words.unit() == Unit.MM
         ? own
-        : own + " (" + LengthFormat.millimetres().withUnit(millimetres) + ")";
+        : own + String.format(Locale.ROOT, " (%.1f mm)", millimetres);
   }
 
   /** Length by width in the user's units. */
@@ -37,31 +37,36 @@ final class StepWords {
     return words.length(piece.length()) + " x " + words.length(piece.width());
   }
 
-  /** What one setting or stretch of guided cuts is called. */
-  String heading(ShopStep step) {
+  /** Where fence or stop stand. */
+  String setting(ShopStep step) {
+    String at = both(step.cut().setting().orElse(0));
     return switch (step.cut().guide()) {
-      case RAIL, PACKED_RAIL -> "Guided saw, sheet flat on the floor";
-      case FENCE -> "Table saw, fence at " + both(step.cut().setting().orElse(0));
-      case SLED -> "Table saw, sled, stop at " + both(step.cut().setting().orElse(0));
+      case RAIL, PACKED_RAIL -> "guided saw";
+      case FENCE -> "fence at " + at;
+      case SLED -> "sled, stop at " + at;
+    };
+  }
+
+  /** Which tool, for a heading. */
+  String tool(ShopStep step) {
+    return switch (step.cut().guide()) {
+      case RAIL, PACKED_RAIL -> "Guided saw, work flat on the floor";
+      case FENCE -> "Table saw, fence";
+      case SLED -> "Table saw, sled";
     };
   }
 
   /** What to mind at such cuts, one line. */
   String safety(ShopStep step) {
-    double setting = step.cut().setting().orElse(0);
     return switch (step.cut().guide()) {
       case RAIL, PACKED_RAIL ->
-          "Boards under both halves, rail clamped, blade just through. The mark is the near side"
-              + " of the kerf: blade beyond it.";
+          "boards under both sides, rail clamped; the blade runs beyond the mark";
       case FENCE ->
-          setting < PUSH_BLOCK
-              ? "Push block, guard and riving knife on; no hand beside the blade. Stand aside of"
-                  + " the kerf."
-              : "Guard and riving knife on. Stand aside of the kerf; the piece at the fence is"
-                  + " pushed past the blade.";
-      case SLED ->
-          "Stop block or stand-off block only, never the fence as a stop. Hands 150 mm from the"
-              + " blade.";
+          "guard and knife on; stand aside of the kerf"
+              + (step.cut().setting().orElse(0) < PUSH_BLOCK
+                  ? "; push block, no hand beside the blade"
+                  : "");
+      case SLED -> "stop block on the sled, never the fence as a stop; hands 150 mm away";
     };
   }
 

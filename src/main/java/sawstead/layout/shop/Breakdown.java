@@ -33,10 +33,15 @@ public record Breakdown(
    * @throws CutRequestException when the panels cannot come from these sheets, with all complaints
    */
   public static Breakdown of(Report report, Effort effort, Watch watch) throws CutRequestException {
-    CutRequest request = StationRequest.of(report.station());
+    return of(report.station(), report.forbidsCutting(), effort, watch);
+  }
+
+  /** The same for a station that has been judged elsewhere. */
+  static Breakdown of(Station station, boolean forbidden, Effort effort, Watch watch)
+      throws CutRequestException {
+    CutRequest request = StationRequest.of(station);
     CutPlan plan = CutPlanner.plan(request, effort, watch);
-    return new Breakdown(
-        report.station(), report.forbidsCutting(), request, plan, ShopStep.of(request, plan));
+    return new Breakdown(station, forbidden, request, plan, ShopStep.of(request, plan));
   }
 
   /** Amounts in the user's units. */
