@@ -19,6 +19,8 @@ final class Checks {
           new ScrewHoldCheck(),
           new ScrewPathCheck(),
           new ReachCheck(),
+          new OrderCheck(),
+          new ExitCheck(),
           new BoltCheck(),
           new PortCheck(),
           new SwitchCheck(),

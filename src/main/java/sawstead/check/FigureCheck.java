@@ -13,8 +13,8 @@ import sawstead.station.Figure;
  *       in its relief groove;
  *   <li>{@code groove-floor-in-band} (mind): less than {@link FloorCheck#LEAST} may remain under
  *       it;
- *   <li>{@code vac-doorway} (stop as measured, mind in the band): the vac does not pass under the
- *       upper stretcher of its side;
+ *   <li>{@code vac-doorway} (mind in the band): the vac may not pass under the upper stretcher of
+ *       its side; as measured, {@link ExitCheck} looks for its way;
  *   <li>{@code vac-lid-room} (mind): its lid cannot be taken off in place;
  *   <li>{@code vac-air} (mind): it has less air round it than it needs.
  * </ul>
@@ -79,16 +79,18 @@ final class FigureCheck implements Check {
               notes.add(
                   Margin.length(
                       f.name(), "doorway over the vac", List.of("vac/body"), f.nominal(), 0));
-              judgeBelow(
-                  scene,
-                  f,
-                  0,
-                  "vac-doorway",
-                  "vac/body",
-                  "the vac is too high to pass under the upper stretcher, by ",
-                  "make the legs longer, the stretcher less high, or leave that stretcher off when"
-                      + " the vac must come out",
-                  notes);
+              if (f.nominal() >= 0) {
+                judgeBelow(
+                    scene,
+                    f,
+                    0,
+                    "vac-doorway",
+                    "vac/body",
+                    "the vac is too high to pass under the upper stretcher, by ",
+                    "make the legs longer, the stretcher less high, or leave that stretcher off when"
+                        + " the vac must come out",
+                    notes);
+              }
             });
     figure(scene, "vacHeadroom")
         .ifPresent(

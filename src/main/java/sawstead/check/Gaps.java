@@ -1,6 +1,7 @@
 package sawstead.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import sawstead.solid.Body;
@@ -39,10 +40,7 @@ final class Gaps {
   private static Optional<Gap.Free> free(Body envelope, Way way, List<Part> parts, double contact) {
     double least = REACH + contact;
     String to = null;
-    for (Part part : parts) {
-      if (part.id().equals(envelope.id())) {
-        continue;
-      }
+    for (Part part : nearestFirst(envelope, parts)) {
       double found = FreeWay.of(envelope, way.direction(), part.body(), contact, least);
       if (found < least) {
         least = found;
@@ -52,5 +50,15 @@ final class Gaps {
     return to == null
         ? Optional.empty()
         : Optional.of(new Gap.Free(Math.max(0, least - contact), to));
+  }
+
+  /**
+   * The other parts; the nearest boxes first, so that the search soon has little left to look at.
+   */
+  private static List<Part> nearestFirst(Body envelope, List<Part> parts) {
+    return parts.stream()
+        .filter(part -> !part.id().equals(envelope.id()))
+        .sorted(Comparator.comparingDouble(part -> part.body().box().distance(envelope.box())))
+        .toList();
   }
 }

@@ -20,12 +20,6 @@ public final class Inspector {
     }
     findings.sort(Finding.WORST_FIRST);
     return new Report(
-        station,
-        scene.clashes(),
-        scene.gaps(),
-        scene.passages(),
-        scene.drivings(),
-        margins,
-        findings);
+        station, scene.clashes(), scene.gaps(), scene.passages(), scene.plan(), margins, findings);
   }
 }

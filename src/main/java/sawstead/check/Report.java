@@ -2,6 +2,8 @@ package sawstead.check;
 
 import java.util.List;
 import java.util.Objects;
+import sawstead.assembly.BuildPlan;
+import sawstead.assembly.Driving;
 import sawstead.station.Station;
 
 /**
@@ -12,7 +14,7 @@ import sawstead.station.Station;
  * @param clashes every pair of bodies that overlap by more than the contact tolerance, by ids
  * @param gaps free ways of every envelope, by id
  * @param passages what was found about every motion, by id
- * @param drivings every fastener with its step, by id
+ * @param plan the order in which it is built, with every fastener's step and tool
  * @param margins by how much things fit, in the order of the checks
  * @param findings worst first
  */
@@ -21,7 +23,7 @@ public record Report(
     List<Clash> clashes,
     List<Gap> gaps,
     List<Passage> passages,
-    List<Driving> drivings,
+    BuildPlan plan,
     List<Margin> margins,
     List<Finding> findings) {
   public Report {
@@ -29,9 +31,14 @@ public record Report(
     clashes = List.copyOf(clashes);
     gaps = List.copyOf(gaps);
     passages = List.copyOf(passages);
-    drivings = List.copyOf(drivings);
+    Objects.requireNonNull(plan, "plan");
     margins = List.copyOf(margins);
     findings = List.copyOf(findings);
+  }
+
+  /** Every fastener with its step, by id. */
+  public List<Driving> drivings() {
+    return plan.drivings();
   }
 
   /** Whether a finding forbids cutting. */

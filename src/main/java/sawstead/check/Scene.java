@@ -2,6 +2,8 @@ package sawstead.check;
 
 import java.util.List;
 import java.util.Optional;
+import sawstead.assembly.Assembly;
+import sawstead.assembly.BuildPlan;
 import sawstead.brief.Brief;
 import sawstead.brief.StationWish;
 import sawstead.solid.Body;
@@ -21,7 +23,7 @@ final class Scene {
   private final List<Clash> clashes;
   private final List<Passage> passages;
   private final List<Gap> gaps;
-  private final List<Driving> drivings;
+  private final BuildPlan plan;
 
   Scene(Station station) {
     this.station = station;
@@ -37,7 +39,7 @@ final class Scene {
     clashes = Clashes.in(bodies(), contact);
     passages = Passages.of(station, contact);
     gaps = Gaps.of(parts, contact);
-    drivings = Drivings.of(station, contact);
+    plan = Assembly.plan(station, contact);
   }
 
   Station station() {
@@ -89,7 +91,8 @@ final class Scene {
     return gaps;
   }
 
-  List<Driving> drivings() {
-    return drivings;
+  /** How it is built. */
+  BuildPlan plan() {
+    return plan;
   }
 }

@@ -46,6 +46,8 @@ public final class Main {
     line.addSubcommand(new BuildCommand(streams));
     line.addSubcommand(new SchemaCommand(streams));
     line.addSubcommand(new BreakdownCommand());
+    line.addSubcommand(new PictureCommand(streams));
+    line.addSubcommand(new ShowCommand());
     line.setOut(streams.outText());
     line.setErr(streams.errText());
     line.setColorScheme(

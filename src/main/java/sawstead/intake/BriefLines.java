@@ -30,7 +30,8 @@ public final class BriefLines {
     }
   }
 
-  static int lineOf(String text, String place) {
+  /** The same for the text of a file. */
+  public static int lineOf(String text, String place) {
     Item item;
     try {
       item = YamlTree.read(text);

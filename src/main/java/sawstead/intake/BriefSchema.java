@@ -46,8 +46,8 @@ public final class BriefSchema {
     return ROOT;
   }
 
-  /** The schema of the whole brief with every reference followed. */
-  static JsonNode expanded() {
+  /** The schema of the whole brief with every reference followed; not to be changed. */
+  public static JsonNode expanded() {
     return EXPANDED;
   }
 

@@ -8,8 +8,7 @@
  *
  * <p><b>Leaves:</b> {@link sawstead.joinery.Joined}: the two boards as they are after the joint,
  * the fasteners (head, direction, length, pilot), the bodies of a hinge with its axis, and in plain
- * words what found no room. {@link sawstead.joinery.FastenerGeometry} answers how a fastener lies
- * in the finished boards.
+ * words what found no room.
  *
  * <p><b>Guaranteed:</b> boards that did not overlap do not overlap after any joint; lengths follow
  * the thickness that was measured, never a nominal one; the same input gives the same fasteners

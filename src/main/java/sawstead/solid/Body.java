@@ -1,21 +1,28 @@
 package sawstead.solid;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Predicate;
 
 /**
  * A solid at its place in the station: a panel, a saw, a vac, a board on its way, a wall. Its
  * pieces in the station's frame are worked out once, when first asked for.
  */
 public final class Body {
+  /** Covers kept for one body, each with other holes open. */
+  private static final int COVERS_KEPT = 8;
+
   private final String id;
   private final Solid solid;
   private final Placement placement;
   private volatile Shape shape;
   private volatile Piece[] filled;
-  private volatile Piece[] cover;
   private volatile Piece[] partition;
+  private volatile Piece[] roundHoles;
+  private final Map<BitSet, Piece[]> covers = new LastUsed<>(COVERS_KEPT);
 
   /**
    * A solid, named and placed.
@@ -71,7 +78,7 @@ public final class Body {
   }
 
   boolean contains(Vec point, double margin) {
-    for (Piece piece : cover()) {
+    for (Piece piece : cover(hole -> hole.contains(point, 1))) {
       if (piece.contains(point, margin)) {
         return true;
       }
@@ -89,25 +96,59 @@ public final class Body {
     return boxAround(Arrays.asList(filled()));
   }
 
-  /** True if some round hole of it is filled in {@link #filled()}. */
-  boolean hasRoundHoles() {
-    return shape().hasRoundHoles();
+  /**
+   * The round holes that are wanted.
+   *
+   * @param wanted asked of a box that turns with the body and holds the hole
+   */
+  BitSet holes(Predicate<Piece> wanted) {
+    if (roundHoles == null) {
+      roundHoles = placed(shape().roundHoles());
+    }
+    BitSet holes = new BitSet();
+    for (int i = 0; i < roundHoles.length; i++) {
+      holes.set(i, wanted.test(roundHoles[i]));
+    }
+    return holes;
+  }
+
+  /** True if the piece shares more than a touch with the body, its round holes filled. */
+  boolean isMetBy(Piece piece) {
+    for (Piece own : filled()) {
+      if (Penetration.boxesOverlap(own, piece, 0)
+          && Penetration.depth(own, piece, Overlap.TOUCH) > Overlap.TOUCH) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Cover of the solid with its round holes filled. */
   Piece[] filled() {
     if (filled == null) {
-      filled = placed(shape().filledCover());
+      filled = placed(shape().cover(new BitSet()));
     }
     return filled;
   }
 
-  /** Cover of the solid. */
-  Piece[] cover() {
-    if (cover == null) {
-      cover = hasRoundHoles() ? placed(shape().cover()) : filled();
+  /** Cover of the solid with those round holes open that are wanted. */
+  Piece[] cover(Predicate<Piece> wanted) {
+    return cover(holes(wanted));
+  }
+
+  /** Cover of the solid with some round holes open and the others filled. */
+  Piece[] cover(BitSet open) {
+    if (open.isEmpty()) {
+      return filled();
     }
-    return cover;
+    synchronized (covers) {
+      Piece[] known = covers.get(open);
+      if (known == null) {
+        known = placed(shape().cover(open));
+        covers.put((BitSet) open.clone(), known);
+      }
+      return known;
+    }
   }
 
   /** Disjoint pieces of the solid. */

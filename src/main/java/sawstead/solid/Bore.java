@@ -60,11 +60,6 @@ public record Bore(double u, double v, double diameter, double depth, Face face,
   }
 
   @Override
-  public boolean isRoundHole() {
-    return true;
-  }
-
-  @Override
   public List<Prism> removed(double thickness) {
     if (through) {
       return List.of(Prism.removed(outline(), 0, thickness));

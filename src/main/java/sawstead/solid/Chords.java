@@ -13,7 +13,7 @@ final class Chords {
 
   static List<Chord> along(Body body, Vec from, Vec unit) {
     List<Chord> found = new ArrayList<>();
-    for (Piece piece : body.cover()) {
+    for (Piece piece : body.cover(hole -> meets(hole.box(), from, unit))) {
       Chord chord = through(piece, from, unit);
       if (chord != null) {
         found.add(chord);
@@ -31,6 +31,13 @@ final class Chords {
       }
     }
     return joined;
+  }
+
+  /** True if the line comes within 1 mm of a box, or nearly so: it errs on the side of true. */
+  private static boolean meets(Box box, Vec from, Vec unit) {
+    Vec off = box.centre().minus(from);
+    Vec across = off.minus(unit.scale(off.dot(unit)));
+    return across.length() <= box.size().length() / 2 + 1;
   }
 
   /** The stretch of the line in one piece; null if it is none or no longer than the slack. */

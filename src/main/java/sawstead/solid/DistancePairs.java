@@ -1,16 +1,17 @@
 package sawstead.solid;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 
 /**
  * Distance of bodies: pairs of pieces in the order of their boxes' distance, until no box is nearer
- * than the best pair. Round holes are filled at first; if the nearest points then lie on the true
- * bodies too, filling changed nothing.
+ * than the best pair. Round holes are filled at first, and opened where the nearest points lie in
+ * one: filling makes no distance greater, so an answer that no filled hole takes part in is true.
  */
 final class DistancePairs {
-  /** How exactly a point must lie on a body to be a point of it, mm. */
+  /** How near a hole's box a point counts as in it, mm. */
   private static final double ON = 1e-7;
 
   private static final ThreadLocal<Gjk> GJK = ThreadLocal.withInitial(Gjk::new);
@@ -20,14 +21,27 @@ final class DistancePairs {
   private DistancePairs() {}
 
   static Distance between(Body a, Body b) {
-    Distance filled = nearest(a.filled(), b.filled());
-    if (!a.hasRoundHoles() && !b.hasRoundHoles()) {
-      return filled;
+    BitSet openInA = new BitSet();
+    BitSet openInB = new BitSet();
+    while (true) {
+      Distance found = nearest(a.cover(openInA), b.cover(openInB));
+      boolean more = openAround(a, found, found.onA(), b, openInA);
+      more |= openAround(b, found, found.onB(), a, openInB);
+      if (!more) {
+        return found;
+      }
     }
-    if (filled.value() > 0 && a.contains(filled.onA(), ON) && b.contains(filled.onB(), ON)) {
-      return filled;
-    }
-    return nearest(a.cover(), b.cover());
+  }
+
+  /** Opens the holes that the answer may owe to their filling; false if all of them are open. */
+  private static boolean openAround(Body of, Distance found, Vec at, Body other, BitSet open) {
+    BitSet wanted =
+        found.value() > 0
+            ? of.holes(hole -> hole.contains(at, ON))
+            : of.holes(hole -> hole.box().overlaps(other.reach(), 0));
+    wanted.andNot(open);
+    open.or(wanted);
+    return !wanted.isEmpty();
   }
 
   static Distance nearest(Piece[] as, Piece[] bs) {

@@ -27,11 +27,6 @@ public sealed interface Feature permits Opening, Recess, Bore, Bevel, EdgeBore, 
     return false;
   }
 
-  /** True if the first pass of overlap treats the feature as filled: round holes only. */
-  default boolean isRoundHole() {
-    return false;
-  }
-
   /** Prisms of material that the feature takes away. */
   default List<Prism> removed(double thickness) {
     return List.of();

@@ -1,5 +1,7 @@
 package sawstead.solid;
 
+import java.util.BitSet;
+
 /**
  * How far a body can be pushed, or grown, along a straight line before it is deeper than a
  * tolerance in another body.
@@ -45,11 +47,31 @@ public final class FreeWay {
     if (!way.mayMeet(box(body.reach()), box(other.reach()), reach)) {
       return Double.POSITIVE_INFINITY;
     }
-    double filled = way.least(body.filled(), other.filled(), reach);
-    boolean holes = body.hasRoundHoles() || other.hasRoundHoles();
-    return holes && filled < Double.POSITIVE_INFINITY
-        ? way.least(body.cover(), other.cover(), reach)
-        : filled;
+    return way.least(body, other, reach);
+  }
+
+  /**
+   * Round holes are filled at first, and opened where they lie on the way found: filling makes no
+   * way longer, so a way that passes no filled hole is true.
+   */
+  private double least(Body body, Body other, double reach) {
+    BitSet openInBody = new BitSet();
+    BitSet openInOther = new BitSet();
+    while (true) {
+      double way = least(body.cover(openInBody), other.cover(openInOther), reach);
+      if (way == Double.POSITIVE_INFINITY) {
+        return way;
+      }
+      BitSet near = body.holes(hole -> mayMeet(hole.box, box(other.reach()), way));
+      BitSet passed = other.holes(hole -> mayMeet(box(body.reach()), hole.box, way));
+      near.andNot(openInBody);
+      passed.andNot(openInOther);
+      if (near.isEmpty() && passed.isEmpty()) {
+        return way;
+      }
+      openInBody.or(near);
+      openInOther.or(passed);
+    }
   }
 
   private double least(Piece[] moving, Piece[] still, double reach) {
@@ -57,7 +79,7 @@ public final class FreeWay {
     for (Piece p : moving) {
       for (Piece q : still) {
         if (mayMeet(p.box, q.box, Math.min(least, reach))) {
-          double way = between(p, q);
+          double way = between(p, q, Math.min(least, reach));
           if (way < least && way <= reach) {
             least = way;
           }
@@ -80,11 +102,17 @@ public final class FreeWay {
     return true;
   }
 
-  private double between(Piece p, Piece q) {
+  /** The way to q; anything from {@code limit} on when it is no nearer than that. */
+  private double between(Piece p, Piece q, double limit) {
     bound = 0;
     apart = false;
     axes(p, q, p.planes, 4);
     axes(p, q, q.planes, 4);
+    // Every axis only moves the start further away: faces alone rule most pairs out, and the
+    // products of edges, which cost far more, are left for the few that may be nearest.
+    if (apart || bound > limit) {
+      return Double.POSITIVE_INFINITY;
+    }
     double[] d = {direction.x(), direction.y(), direction.z()};
     products(p, q, p.edges, d);
     products(p, q, q.edges, d);

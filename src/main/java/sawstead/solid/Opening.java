@@ -25,11 +25,6 @@ public record Opening(Outline outline) implements Feature {
   }
 
   @Override
-  public boolean isRoundHole() {
-    return outline.isCircle();
-  }
-
-  @Override
   public List<Prism> removed(double thickness) {
     return List.of(Prism.removed(outline, 0, thickness));
   }

@@ -1,12 +1,16 @@
 package sawstead.solid;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 
-/** Finds overlaps: boxes, then covers with round holes filled, then covers, then volumes. */
+/**
+ * Finds overlaps: boxes, then covers with round holes filled, then with those open that the other
+ * body may reach, then volumes.
+ */
 final class OverlapPairs {
   private static final ThreadLocal<Clipper> CLIPPER = ThreadLocal.withInitial(Clipper::new);
 
@@ -18,8 +22,12 @@ final class OverlapPairs {
     }
     double floor = Math.max(tolerance, Overlap.TOUCH);
     double depth = deepest(a.filled(), b.filled(), floor);
-    if (depth > floor && (a.hasRoundHoles() || b.hasRoundHoles())) {
-      depth = deepest(a.cover(), b.cover(), floor);
+    if (depth > floor) {
+      BitSet holesOfA = a.holes(b::isMetBy);
+      BitSet holesOfB = b.holes(a::isMetBy);
+      if (!holesOfA.isEmpty() || !holesOfB.isEmpty()) {
+        depth = deepest(a.cover(holesOfA), b.cover(holesOfB), floor);
+      }
     }
     return depth > floor ? measured(a, b, depth) : Optional.empty();
   }

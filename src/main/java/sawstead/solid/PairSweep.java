@@ -27,6 +27,9 @@ interface PairSweep {
    */
   double leastDistance(Piece[] movers, Piece[] obstacles, double below);
 
+  /** A station box that holds what is in the given one at rest, all through the motion. */
+  Box passed(Box atRest);
+
   /** Intervals and distances looked at so far. */
   long evaluations();
 }

@@ -57,13 +57,11 @@ public record Panel(Outline outline, double thickness, List<Feature> features) i
   }
 
   @Override
-  public List<Prism> prisms(boolean withRoundHoles) {
+  public List<Prism> prisms() {
     List<Prism> prisms = new ArrayList<>();
     prisms.add(Prism.added(outline, 0, thickness));
     for (Feature feature : features) {
-      if (withRoundHoles || !feature.isRoundHole()) {
-        prisms.addAll(feature.removed(thickness));
-      }
+      prisms.addAll(feature.removed(thickness));
     }
     return prisms;
   }

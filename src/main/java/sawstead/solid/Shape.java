@@ -1,7 +1,8 @@
 package sawstead.solid;
 
+import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -10,30 +11,22 @@ final class Shape {
   /** Shapes kept at hand; a large station has a few hundred different solids. */
   private static final int KEPT = 2048;
 
-  private static final Map<Solid, Shape> SHAPES =
-      Collections.synchronizedMap(
-          new LinkedHashMap<>(64, 0.75f, true) {
-            private static final long serialVersionUID = 1L;
+  private static final Map<Solid, Shape> SHAPES = Collections.synchronizedMap(new LastUsed<>(KEPT));
 
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Solid, Shape> eldest) {
-              return size() > KEPT;
-            }
-          });
+  /** Covers kept for one shape, each with other holes open. */
+  private static final int COVERS_KEPT = 32;
 
   private final List<Prism> prisms;
-  private final List<Prism> filledPrisms;
+  private final List<Prism> roundHoles;
   private final List<Plane> planes;
+  private final Map<BitSet, List<Piece>> covers = new LastUsed<>(COVERS_KEPT);
   private Slabs slabs;
-  private Slabs filledSlabs;
   private Mesh mesh;
   private List<Piece> partition;
-  private List<Piece> cover;
-  private List<Piece> filledCover;
 
   private Shape(Solid solid) {
-    prisms = solid.prisms(true);
-    filledPrisms = solid.prisms(false);
+    prisms = solid.prisms();
+    roundHoles = prisms.stream().filter(Prism::isRoundHole).toList();
     planes = solid.planes();
   }
 
@@ -42,8 +35,9 @@ final class Shape {
     return SHAPES.computeIfAbsent(solid, Shape::new);
   }
 
-  boolean hasRoundHoles() {
-    return prisms.size() != filledPrisms.size();
+  /** Boxes around the round holes; their order is that of {@link #cover(BitSet)}. */
+  List<Piece> roundHoles() {
+    return roundHoles.stream().map(Prism::box).toList();
   }
 
   private synchronized Slabs slabs() {
@@ -51,13 +45,6 @@ final class Shape {
       slabs = Slabs.of(prisms);
     }
     return slabs;
-  }
-
-  private synchronized Slabs filledSlabs() {
-    if (filledSlabs == null) {
-      filledSlabs = hasRoundHoles() ? Slabs.of(filledPrisms) : slabs();
-    }
-    return filledSlabs;
   }
 
   double volume() {
@@ -86,18 +73,31 @@ final class Shape {
     return partition;
   }
 
-  synchronized List<Piece> cover() {
-    if (cover == null) {
-      cover = hasRoundHoles() ? cut(Cover.of(slabs())) : filledCover();
-    }
-    return cover;
+  /** The cover with all holes open. */
+  List<Piece> cover() {
+    BitSet all = new BitSet();
+    all.set(0, roundHoles.size());
+    return cover(all);
   }
 
-  synchronized List<Piece> filledCover() {
-    if (filledCover == null) {
-      filledCover = cut(Cover.of(filledSlabs()));
+  /** The cover with some round holes open and the others filled. */
+  synchronized List<Piece> cover(BitSet open) {
+    List<Piece> known = covers.get(open);
+    if (known == null) {
+      known = cut(Cover.of(slabs(open)));
+      covers.put((BitSet) open.clone(), known);
     }
-    return filledCover;
+    return known;
+  }
+
+  private Slabs slabs(BitSet open) {
+    if (open.cardinality() == roundHoles.size()) {
+      return slabs();
+    }
+    List<Prism> some = new ArrayList<>(prisms);
+    some.removeIf(Prism::isRoundHole);
+    open.stream().mapToObj(roundHoles::get).forEach(some::add);
+    return Slabs.of(some);
   }
 
   Piece hull() {

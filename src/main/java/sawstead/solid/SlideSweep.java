@@ -172,6 +172,14 @@ final class SlideSweep implements PairSweep {
     return least;
   }
 
+  @Override
+  public Box passed(Box atRest) {
+    Vec first = new Vec(x, y, z).scale(start);
+    Vec last = new Vec(x, y, z).scale(start + length);
+    return new Box(atRest.low().plus(first), atRest.high().plus(first))
+        .union(new Box(atRest.low().plus(last), atRest.high().plus(last)));
+  }
+
   private double[] passed(double[] p) {
     double[] both = new double[2 * p.length];
     double end = start + length;

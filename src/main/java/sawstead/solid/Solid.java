@@ -57,7 +57,7 @@ public sealed interface Solid permits Panel, Stack {
   List<String> uncut();
 
   /** Material and cuts square to the faces. */
-  List<Prism> prisms(boolean withRoundHoles);
+  List<Prism> prisms();
 
   /** Flat cuts, applied last. */
   List<Plane> planes();

@@ -28,7 +28,7 @@ public record Stack(List<Layer> layers) implements Solid {
   }
 
   @Override
-  public List<Prism> prisms(boolean withRoundHoles) {
+  public List<Prism> prisms() {
     List<Prism> prisms = new ArrayList<>();
     double w = 0;
     for (Layer layer : layers) {

@@ -36,10 +36,9 @@ final class SweepRun {
 
   private void pair(Body mover, Body obstacle) {
     boolean declared = contacts.contains(new Contact(mover.id(), obstacle.id()));
-    boolean round = mover.hasRoundHoles() || obstacle.hasRoundHoles();
     double at = pairs.firstContact(mover.filled(), obstacle.filled(), declared);
-    if (at < PairSweep.NONE && round) {
-      at = pairs.firstContact(mover.cover(), obstacle.cover(), declared);
+    if (at < PairSweep.NONE && hasHolesNear(mover, obstacle, 0)) {
+      at = pairs.firstContact(open(mover, obstacle, 0), opened(obstacle, mover, 0), declared);
     }
     if (at < first) {
       first = at;
@@ -50,13 +49,48 @@ final class SweepRun {
     if (!declared) {
       hasFreePairs = true;
       if (contact == null && clearance > 0) {
-        double least = pairs.leastDistance(mover.filled(), obstacle.filled(), clearance);
-        if (least < clearance && round) {
-          least = pairs.leastDistance(mover.cover(), obstacle.cover(), clearance);
-        }
-        clearance = Math.min(clearance, least);
+        clear(mover, obstacle);
       }
     }
+  }
+
+  private void clear(Body mover, Body obstacle) {
+    double least = pairs.leastDistance(mover.filled(), obstacle.filled(), clearance);
+    if (least >= clearance) {
+      return;
+    }
+    // What the true bodies attain at the start bounds how far away a hole can still matter.
+    Body started = mover.moved(motion.at(motion.from()));
+    clearance = Math.min(clearance, Distance.between(started, obstacle).value());
+    if (hasHolesNear(mover, obstacle, clearance)) {
+      least =
+          pairs.leastDistance(
+              open(mover, obstacle, clearance), opened(obstacle, mover, clearance), clearance);
+    }
+    clearance = Math.min(clearance, least);
+  }
+
+  private boolean hasHolesNear(Body mover, Body obstacle, double gap) {
+    return !mover.holes(hole -> passesNear(hole.box(), obstacle, gap)).isEmpty()
+        || !obstacle.holes(hole -> isPassed(hole.box(), mover, gap)).isEmpty();
+  }
+
+  /** The mover with those holes open that pass near the obstacle. */
+  private Piece[] open(Body mover, Body obstacle, double gap) {
+    return mover.cover(hole -> passesNear(hole.box(), obstacle, gap));
+  }
+
+  /** The obstacle with those holes open that the mover passes. */
+  private Piece[] opened(Body obstacle, Body mover, double gap) {
+    return obstacle.cover(hole -> isPassed(hole.box(), mover, gap));
+  }
+
+  private boolean passesNear(Box hole, Body obstacle, double gap) {
+    return pairs.passed(hole).overlaps(obstacle.reach(), gap);
+  }
+
+  private boolean isPassed(Box hole, Body mover, double gap) {
+    return pairs.passed(mover.reach()).overlaps(hole, gap);
   }
 
   private double parameter(double progress) {

@@ -96,6 +96,25 @@ final class TurnSweep implements PairSweep {
     return rest;
   }
 
+  @Override
+  public Box passed(Box atRest) {
+    double[] corners = new double[24];
+    for (int i = 0; i < 8; i++) {
+      corners[3 * i] = ((i & 1) == 0 ? atRest.low() : atRest.high()).x();
+      corners[3 * i + 1] = ((i & 2) == 0 ? atRest.low() : atRest.high()).y();
+      corners[3 * i + 2] = ((i & 4) == 0 ? atRest.low() : atRest.high()).z();
+    }
+    double[] ends = new double[6];
+    for (int k = 0; k < 6; k++) {
+      double[] n = new double[3];
+      n[k % 3] = k < 3 ? 1 : -1;
+      double p = angle(0);
+      double q = angle(length);
+      ends[k] = heights.highest(corners, n, 1, Math.min(p, q), Math.max(p, q)) + heights.base(n);
+    }
+    return new Box(new Vec(-ends[3], -ends[4], -ends[5]), new Vec(ends[0], ends[1], ends[2]));
+  }
+
   /** True if the boxes of all places of the mover's piece stay away from the obstacle's piece. */
   boolean boxesApart(Piece a, Piece b, double gap) {
     for (int axis = 0; axis < 3; axis++) {

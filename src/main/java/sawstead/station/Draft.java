@@ -130,7 +130,12 @@ public final class Draft {
 
   /** Joins two boards: both may change, screws are set, a hinge becomes bodies. */
   public Joined join(Joint joint, String a, String b) {
-    Joined joined = joint.join(board(a), board(b), fixings);
+    return join(joint, a, b, List.of());
+  }
+
+  /** Joins two boards with screws that keep out of these boxes, which other joints may use. */
+  public Joined join(Joint joint, String a, String b, List<Box> clear) {
+    Joined joined = joint.join(board(a), board(b), fixings.keepingClear(clear));
     boards.put(a, joined.a());
     boards.put(b, joined.b());
     fixings = fixings.and(joined.fasteners());
@@ -208,18 +213,13 @@ public final class Draft {
     }
     byWords.forEach(
         (words, all) -> {
-          boolean weak = words.contains("holds only");
-          boolean fewer = words.startsWith("only ") && !words.startsWith("only 0");
+          Lack lack = Lack.of(words);
           remark(
-              weak || fewer ? Remark.Weight.NOTE : Remark.Weight.MIND,
-              weak ? "joint-thread" : fewer ? "joint-fewer" : "joint-short",
+              lack.weight,
+              lack.rule,
               all.stream().flatMap(s -> Stream.of(s.a(), s.b())).distinct().toList(),
               words + (all.size() > 1 ? ", at %d joints".formatted(all.size()) : ""),
-              weak
-                  ? "drive such screws snug and no further; use bolts where much hangs on them"
-                  : fewer
-                      ? "glue carries these joints; clamp them until it has set"
-                      : "add a screw length to the workshop's list, or choose another joint");
+              lack.remedy);
         });
   }
 

@@ -1,7 +1,6 @@
 package sawstead.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -10,6 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import sawstead.assembly.Assembly;
+import sawstead.assembly.BuildPlan;
+import sawstead.assembly.Driving;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.FastenerKind;
 import sawstead.solid.Body;
@@ -28,7 +30,7 @@ class DrivingsTest {
     return new Part(PartKind.PANEL, Optional.of("ply"), 1, body);
   }
 
-  private static Driving driving(double lidAt, String... steps) {
+  private static BuildPlan plan(double lidAt, String... steps) {
     Map<String, Part> parts = new TreeMap<>();
     for (Part part : List.of(shelf("a/low", 0), shelf("a/high", 18), shelf("b/lid", lidAt))) {
       parts.put(part.id(), part);
@@ -65,34 +67,50 @@ class DrivingsTest {
             Map.of(),
             List.of(),
             List.of());
-    return Drivings.of(station, 0.05).get(0);
+    return Assembly.plan(station, 0.05);
+  }
+
+  private static int stepOf(BuildPlan plan, String part) {
+    return plan.steps().stream()
+        .filter(step -> step.places().contains(part))
+        .findFirst()
+        .orElseThrow()
+        .number();
   }
 
   @Test
-  void of_aScrewUnderALaterLid_isReachable() {
-    Driving driving = driving(60, "a/low", "a/high", "b/lid");
+  void plan_ofAScrewUnderALaterLid_keepsTheOrderTold() {
+    BuildPlan plan = plan(60, "a/low", "a/high", "b/lid");
+    Driving driving = plan.drivings().get(0);
     assertEquals(2, driving.step());
     assertTrue(driving.reachable());
+    assertEquals(3, stepOf(plan, "b/lid"));
   }
 
+  /** Told in an order in which no tool reaches the screw: the lid is put off until it is driven. */
   @Test
-  void of_aScrewUnderAnEarlierLid_isNotReachable() {
-    Driving driving = driving(60, "a/low", "b/lid", "a/high");
-    assertEquals(3, driving.step());
-    assertFalse(driving.reachable());
-  }
-
-  @Test
-  void of_aScrewUnderALidFarAbove_isReachable() {
-    // Head at z 36, bit 75 long: a lid at 112 is beyond it, one at 110 is not.
-    assertTrue(driving(112, "a/low", "b/lid", "a/high").reachable());
-    assertFalse(driving(110, "a/low", "b/lid", "a/high").reachable());
-  }
-
-  @Test
-  void of_aScrewDrivenOnTheBench_isReachableWhateverStandsElsewhere() {
-    Driving driving = driving(60, "b/lid", "a/low a/high");
-    assertEquals(2, driving.step());
+  void plan_ofAScrewUnderAnEarlierLid_putsTheLidLater() {
+    BuildPlan plan = plan(60, "a/low", "b/lid", "a/high");
+    Driving driving = plan.drivings().get(0);
     assertTrue(driving.reachable());
+    assertTrue(driving.step() < stepOf(plan, "b/lid"), plan.steps().toString());
+    assertTrue(
+        plan.steps().stream()
+            .anyMatch(s -> s.cautions().stream().anyMatch(c -> c.contains("b/lid"))),
+        "it says why");
+  }
+
+  @Test
+  void plan_ofAScrewUnderALidFarAbove_keepsTheOrderTold() {
+    // Head at z 36; the screwdriver is 230 long, so a lid at 270 is beyond it, one at 260 is not.
+    assertEquals(2, stepOf(plan(270, "a/low", "b/lid", "a/high"), "b/lid"));
+    assertEquals(3, stepOf(plan(260, "a/low", "b/lid", "a/high"), "b/lid"));
+  }
+
+  @Test
+  void plan_ofAScrewDrivenOnTheBench_isReachableWhateverStandsElsewhere() {
+    BuildPlan plan = plan(60, "b/lid", "a/low a/high");
+    assertTrue(plan.drivings().get(0).reachable());
+    assertEquals(2, plan.drivings().get(0).step());
   }
 }

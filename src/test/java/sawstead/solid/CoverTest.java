@@ -3,6 +3,7 @@ package sawstead.solid;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.BitSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,7 +111,7 @@ class CoverTest {
                 Bore.through(100, 100, 64),
                 new Opening(Outline.circle(400, 100, 90)),
                 new Recess("groove", Outline.bar(0, 150, 600, 150, 20), 9, Face.FRONT)));
-    assertEquals(3, Shape.of(panel).filledCover().size());
+    assertEquals(3, Shape.of(panel).cover(new BitSet()).size());
     assertTrue(panel.cover().size() > 10);
   }
 }

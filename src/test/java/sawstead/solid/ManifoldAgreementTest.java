@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,6 +16,7 @@ import java.util.Set;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sawstead.outside.OutsideTool;
 
 /**
  * An independent kernel, npm manifold-3d, measures several hundred random panels and pairs: their
@@ -59,7 +59,7 @@ class ManifoldAgreementTest {
   private void compare(List<Body> bodies, List<int[]> pairs) throws IOException {
     Path file = folder.resolve("solids.json");
     new ObjectMapper().writeValue(file.toFile(), described(bodies, pairs));
-    JsonNode answer = new ObjectMapper().readTree(NodeScript.run("agreement.mjs", file));
+    JsonNode answer = OutsideTool.node("overlap.mjs", file).json();
     for (int i = 0; i < bodies.size(); i++) {
       JsonNode theirs = answer.get("solids").get(i);
       Mesh mesh = bodies.get(i).solid().mesh();
@@ -73,7 +73,7 @@ class ManifoldAgreementTest {
     for (int i = 0; i < pairs.size(); i++) {
       Body a = bodies.get(pairs.get(i)[0]);
       Body b = bodies.get(pairs.get(i)[1]);
-      double theirs = answer.get("pairs").get(i).asDouble();
+      double theirs = answer.get("pairs").get(i).get("volume").asDouble();
       double ours = Overlap.between(a, b).map(Overlap::volume).orElse(0.0);
       met += ours > LEAST_VOLUME ? 1 : 0;
       double allowed = AGREEMENT * Math.max(LEAST_VOLUME, theirs);
@@ -116,40 +116,5 @@ class ManifoldAgreementTest {
       }
     }
     return true;
-  }
-
-  /** Runs a script of the test tree with node; a missing tool is seen, never passed over. */
-  private static final class NodeScript {
-    static String run(String script, Path file) throws IOException {
-      Path folder = Path.of("src", "test", "node").toAbsolutePath();
-      if (!Files.isDirectory(folder.resolve("node_modules").resolve("manifold-3d"))) {
-        return missing("npm ci --prefix src/test/node has not been run");
-      }
-      Process process;
-      try {
-        process =
-            new ProcessBuilder("node", folder.resolve(script).toString(), file.toString())
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
-      } catch (IOException noProgram) {
-        return missing("node is not installed");
-      }
-      String output = new String(process.getInputStream().readAllBytes());
-      try {
-        assertEquals(0, process.waitFor(), script + " failed");
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-        throw new IllegalStateException(e);
-      }
-      return output;
-    }
-
-    private static String missing(String what) {
-      String message = "the independent kernel was not asked: " + what;
-      if (Boolean.getBoolean("sawstead.toolsRequired")) {
-        throw new AssertionError(message);
-      }
-      return org.junit.jupiter.api.Assumptions.abort(message);
-    }
   }
 }

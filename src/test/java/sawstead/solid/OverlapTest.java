@@ -154,4 +154,39 @@ class OverlapTest {
     assertTrue(Overlap.pairs(touching, 0.05, (a, b) -> false).isEmpty());
     assertEquals(0.06, Overlap.pairs(clashing, 0.05, (a, b) -> false).get(0).depth(), 1e-9);
   }
+
+  /** Only the holes that the other body may reach are opened; opening all changes no answer. */
+  @Test
+  void between_pinsInPegBoard() {
+    List<Feature> holes = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      holes.add(Bore.through(30 + 32 * (i % 4), 30 + 32 * (i / 4), 6));
+    }
+    Panel pegs = new Panel(Outline.rectangle(0, 0, 160, 130), 18, holes);
+    RandomSolids random = new RandomSolids(230);
+    int met = 0;
+    for (int i = 0; i < 60; i++) {
+      Placement turn = random.placement(100);
+      Body board = new Body("board", pegs, turn);
+      double u = 62 + random.between(-1, 1);
+      Placement stand = Placement.at(new Vec(u, 62, random.between(-30, 17)));
+      Body pin = new Body("pin", Solids.cylinder(random.between(3, 6), 20), turn.after(stand));
+      double rival = OverlapPairs.deepest(board.cover(hole -> true), pin.filled(), Overlap.TOUCH);
+      Optional<Overlap> found = Overlap.between(board, pin);
+      String at = "seed 230, case " + i;
+      assertEquals(rival > Overlap.TOUCH, found.isPresent(), at);
+      if (found.isPresent()) {
+        met++;
+        assertTrue(found.get().depth() >= rival - 1e-9, at);
+        // A pin in the wall of its hole is as deep whichever other holes are open.
+        assertEquals(rival, found.get().depth(), 1e-6, at);
+      }
+      assertEquals(
+          DistancePairs.nearest(board.cover(hole -> true), pin.filled()).value(),
+          Distance.between(board, pin).value(),
+          1e-6,
+          at);
+    }
+    assertTrue(met > 10 && met < 50, met + " pins met their board");
+  }
 }

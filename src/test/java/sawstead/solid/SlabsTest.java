@@ -70,7 +70,7 @@ class SlabsTest {
   }
 
   private static boolean isMaterial(Panel panel, Vec p) {
-    for (Prism prism : panel.prisms(true)) {
+    for (Prism prism : panel.prisms()) {
       boolean within = p.z() > prism.low() && p.z() < prism.high();
       boolean inside = within && prism.outline().contains(p.x(), p.y());
       if (inside != prism.adds()) {
@@ -148,8 +148,8 @@ class SlabsTest {
   void of_isTheSameEveryTime() {
     for (long seed = 600; seed < 640; seed++) {
       Panel panel = new RandomSolids(seed).soundPanel();
-      Slabs once = Slabs.of(panel.prisms(true));
-      Slabs again = Slabs.of(panel.prisms(true));
+      Slabs once = Slabs.of(panel.prisms());
+      Slabs again = Slabs.of(panel.prisms());
       assertArrayEquals(once.plan().triangles(), again.plan().triangles(), "seed " + seed);
       assertArrayEquals(once.plan().uv(), again.plan().uv(), "seed " + seed);
       assertArrayEquals(once.arcGain(), again.arcGain(), "seed " + seed);

@@ -68,6 +68,11 @@ final class Json {
     vec(value);
   }
 
+  /** A vector as an item of a list. */
+  void point(Vec value) throws IOException {
+    vec(value);
+  }
+
   void box(String key, Box box) throws IOException {
     generator.writeArrayFieldStart(key);
     vec(box.low());

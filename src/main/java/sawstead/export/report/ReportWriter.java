@@ -47,8 +47,9 @@ public final class ReportWriter {
     JudgementSection.writeClashes(report, json);
     JudgementSection.writeGaps(report, json);
     MotionSection.write(report, json);
-    BuildSection.writeSteps(report.station(), json);
+    BuildSection.writeSteps(report.plan(), json);
     BuildSection.writeFasteners(report, json);
+    BuildSection.writeExits(report.plan(), json);
     JudgementSection.writeMargins(report, json);
     JudgementSection.writeFindings(report, json);
     json.close();

@@ -18,6 +18,9 @@ record Joints(JointKind kind) {
 
   private static final double FIT = 0.1;
 
+  /** Room beside a screw for the drill that drives it, mm (common practice, no source). */
+  static final double DRIVER = 30;
+
   /**
    * Where the end of one board meets the face of another and may be let into it.
    *

@@ -55,7 +55,7 @@ final class OutfeedLeaf implements Unit {
     t = plan.wall().thickness().nominal();
   }
 
-  private static String bar(String end) {
+  static String bar(String end) {
     return "outfeed/bar-" + end;
   }
 
@@ -101,10 +101,13 @@ final class OutfeedLeaf implements Unit {
     double inner = left ? plan.walls().left() + t : plan.walls().right() - t;
     double x = left ? inner + AIR : inner - AIR - t;
     double top = plan.rim();
+    double room = tip - length - plan.frontWall() - t;
+    // Drawn pushed in: only then can the leaf fold.
+    double in = tip - Math.min(plan.leafDepth(), room);
     draft.panel(
         bar(end),
         plan.wall(),
-        new Area(x, x + t, tip - length, tip).between(top - BAR_HEIGHT, top),
+        new Area(x, x + t, in - length, in).between(top - BAR_HEIGHT, top),
         Axis.X,
         !left,
         Axis.Y);
@@ -149,12 +152,13 @@ final class OutfeedLeaf implements Unit {
             new Turn(line.at(), new Vec(-1, 0, 0), 0, 90, 0),
             LeafHinge.contacts(joined, LEAF, OutfeedUnit.BACK)));
     for (String end : ENDS) {
-      double room = draft.board(bar(end)).box().low().y() - plan.frontWall() - t;
+      double out =
+          draft.board(LEAF).box().high().y() - SHORT - draft.board(bar(end)).box().high().y();
       draft.mover(
           new Mover(
               bar(end) + "-slides",
               List.of(bar(end)),
-              new Slide(new Vec(0, 1, 0), -Math.min(plan.leafDepth(), room), 0, 0),
+              new Slide(new Vec(0, 1, 0), 0, out, 0),
               List.of(new Contact(bar(end), guide(end)), new Contact(bar(end), LEAF))));
     }
   }

@@ -155,7 +155,9 @@ final class OutfeedLids implements Unit {
             OutfeedUnit.BACK,
             OutfeedUnit.LEFT,
             OutfeedUnit.RIGHT,
-            OutfeedUnit.DIVIDER)
+            OutfeedUnit.DIVIDER,
+            OutfeedLeaf.bar("left"),
+            OutfeedLeaf.bar("right"))
         .filter(draft::hasBoard)
         .forEach(
             other -> {

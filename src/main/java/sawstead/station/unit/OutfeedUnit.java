@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import sawstead.brief.Mount;
 import sawstead.brief.OutfeedWish;
+import sawstead.brief.ScrewStock;
 import sawstead.brief.Side;
 import sawstead.joinery.Patch;
 import sawstead.solid.Axis;
+import sawstead.solid.Box;
 import sawstead.solid.Vec;
 import sawstead.station.Area;
 import sawstead.station.Draft;
@@ -93,7 +95,7 @@ final class OutfeedUnit implements Unit {
         Stream.of(LEFT, RIGHT, FRONT, BACK, DIVIDER, FLOOR).filter(draft::hasBoard).toList(),
         hung()
             ? "build the box, then screw it to the stand's rear"
-            : "build the box, then screw it down from below the top",
+            : "build the box, then fix it down from inside, by its pockets",
         hung() ? new Vec(0, -1, 0) : new Vec(0, 0, -1),
         List.of(
             "check the drop to the saw's table with a straightedge before the last screw; shim under"
@@ -121,7 +123,7 @@ final class OutfeedUnit implements Unit {
     } else if (wish.shim().nominal() == 0) {
       Stream.of(LEFT, RIGHT, FRONT, BACK, DIVIDER)
           .filter(wall -> draft.hasBoard(wall) && touches(draft, StandUnit.TOP, wall))
-          .forEach(wall -> draft.join(Joints.screwed(true), StandUnit.TOP, wall));
+          .forEach(wall -> settle(draft, wall));
     } else {
       draft.remark(
           Remark.Weight.NOTE,
@@ -129,6 +131,23 @@ final class OutfeedUnit implements Unit {
           List.of(LEFT, RIGHT),
           "the outfeed stands on %.1f mm of shims".formatted(wish.shim().nominal()),
           "screw down through the shims from below the top");
+    }
+  }
+
+  /**
+   * Fixes a wall to the stand's top by pockets from inside the box, since legs and stretchers stand
+   * right below most of them; without pocket screws at hand, from below.
+   */
+  private void settle(Draft draft, String wall) {
+    if (site.brief().workshop().screws().stream().anyMatch(ScrewStock::pocket)) {
+      List<Box> drivers =
+          Stream.of(LEFT, RIGHT, FRONT, BACK, DIVIDER)
+              .filter(other -> !other.equals(wall) && draft.hasBoard(other))
+              .map(other -> draft.board(other).box().grown(Joints.DRIVER))
+              .toList();
+      draft.join(Joints.pocket(true), wall, StandUnit.TOP, drivers);
+    } else {
+      draft.join(Joints.screwed(true), StandUnit.TOP, wall);
     }
   }
 

@@ -175,6 +175,12 @@ final class SawUnit implements Unit {
         new Area(face, face + width, table.front() - frontOut, table.rear() + rearOut)
             .between(top, top + mm(fence.height())),
         0);
+    placeClamp(draft, fence, face, frontOut);
+    new FenceTravel(fence, face).tell(draft);
+  }
+
+  private void placeClamp(Draft draft, Fence fence, double face, double frontOut) {
+    double width = mm(fence.width());
     if (mm(fence.clampOut()) > 0 && mm(fence.clampBelow()) > 0) {
       double front = table.front() - frontOut;
       draft.envelope(

@@ -117,21 +117,22 @@ final class StandUnit implements Unit {
       List<String> upper,
       List<String> panels,
       List<String> packers) {
+    draft.step(List.of(BASE), "lay it on a flat floor, good face up", new Vec(0, 0, -1), List.of());
     for (int n = 1; n <= 4; n++) {
       draft.step(
           List.of(face(n), side(n)),
-          "lap the side strip behind the face strip, flush at both ends; glue and screw",
-          new Vec(0, 0, 1),
+          "lap the side strip behind the face strip, flush at both ends; glue and screw; then screw"
+              + " the leg to the base's corner from below",
+          new Vec(0, 0, -1),
           List.of("all four legs from one fence setting, so that they are equally long"));
     }
-    draft.step(List.of(BASE), "lay it on a flat floor, good face up", new Vec(0, 0, -1), List.of());
     List<String> first = new ArrayList<>(lower);
     upper.stream().filter(id -> !isRemovable(id)).forEach(first::add);
     first.addAll(panels);
     first.addAll(packers);
     draft.step(
         first,
-        "stand the legs on the base's corners and screw the stretchers to them; compare the two diagonals",
+        "screw the stretchers to the legs, in this order; compare the two diagonals before the last",
         new Vec(0, 0, -1),
         List.of());
     draft.step(
@@ -140,7 +141,7 @@ final class StandUnit implements Unit {
     if (!last.isEmpty()) {
       draft.step(
           last,
-          "screw it on last and never glue it: it comes off when the vac must",
+          "screw it on from outside and never glue it: it comes off when the vac must",
           new Vec(0, 1, 0),
           List.of());
     }
@@ -179,10 +180,15 @@ final class StandUnit implements Unit {
     boolean removable = isRemovable(id);
     for (String strip : stripsOf(side)) {
       if (frame.lapped()) {
-        draft.join(removable ? Joints.screwed(true) : Joints.lap(), id, strip);
+        // Heads outside: in the corners inside, the next stretcher is in the way of a drill.
+        draft.join(Joints.screwed(removable), strip, id);
       } else {
         draft.join(Joints.pocket(removable), id, strip);
       }
+    }
+    if (removable && frame.lapped()) {
+      // Screws from above would be under the saw when it has to come off.
+      return;
     }
     String plate = upper ? TOP : BASE;
     if (site.wish().stand().joint() == JointKind.POCKET) {

@@ -36,9 +36,10 @@ public final class Units {
     List<Unit> units = new ArrayList<>();
     units.add(new StandUnit(site));
     units.add(new CasterUnit(site));
+    // Its screws lie under the saw, so it is on before the saw is lifted up.
+    site.saw().opening().ifPresent(o -> units.add(new TrayUnit(site, o)));
     units.add(new SawUnit(site));
     units.add(new BoltUnit(site));
-    site.saw().opening().ifPresent(o -> units.add(new TrayUnit(site, o)));
     site.brief().vac().ifPresent(v -> units.add(new VacUnit(v, site)));
     site.outfeed()
         .ifPresent(box -> units.addAll(outfeed(site, box, site.wish().outfeed().orElseThrow())));

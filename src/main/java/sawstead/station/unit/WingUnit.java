@@ -2,6 +2,7 @@ package sawstead.station.unit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import sawstead.brief.HandWheel;
 import sawstead.brief.JointKind;
 import sawstead.brief.Side;
@@ -25,6 +26,12 @@ final class WingUnit implements Unit {
 
   /** Air round a hand-wheel, mm (common practice, no source). */
   private static final double WHEEL_AIR = 10;
+
+  /** Screws that carry a wing, beyond which the next part of the stand is left alone. */
+  private static final int ENOUGH = 4;
+
+  /** Screws without which nothing carries a wing. */
+  private static final int LEAST = 2;
 
   private final Site site;
   private final Site.WingPlan plan;
@@ -200,27 +207,47 @@ final class WingUnit implements Unit {
     joinToStand(draft);
   }
 
+  /**
+   * Screws the inner side to parts of the stand, in order, until enough hold; tells how many do.
+   */
+  private int hold(Draft draft, List<String> candidates, List<Box> keepClear) {
+    int held = 0;
+    for (String part : candidates) {
+      if (held < ENOUGH
+          && draft.hasBoard(part)
+          && Patch.between(draft.board(id("inner")), draft.board(part)).isPresent()) {
+        held += draft.join(Joints.screwed(true), id("inner"), part, keepClear).fasteners().size();
+      }
+    }
+    return held;
+  }
+
   private void joinToStand(Draft draft) {
     int held = 0;
+    List<Box> drivers =
+        Stream.of("bottom", "front", "rear")
+            .filter(part -> draft.hasBoard(id(part)))
+            .map(part -> draft.board(id(part)).box().grown(Joints.DRIVER))
+            .toList();
     List<String> candidates =
         right()
             ? List.of(
+                StandUnit.side(3),
                 StandUnit.packer(Side.RIGHT),
                 StandUnit.stretcher(Side.RIGHT, true),
-                StandUnit.side(2),
-                StandUnit.side(3))
+                StandUnit.side(2))
             : List.of(
+                StandUnit.side(4),
                 StandUnit.packer(Side.LEFT),
                 StandUnit.stretcher(Side.LEFT, true),
-                StandUnit.side(1),
-                StandUnit.side(4));
-    for (String part : candidates) {
-      if (draft.hasBoard(part)
-          && Patch.between(draft.board(id("inner")), draft.board(part)).isPresent()) {
-        held += draft.join(Joints.screwed(true), id("inner"), part).fasteners().size();
-      }
+                StandUnit.side(1));
+    held += hold(draft, candidates, drivers);
+    if (held < LEAST) {
+      // Under a low wing a straight driver has no room: held by a right-angle driver beats not
+      // held.
+      held += hold(draft, candidates, List.of());
     }
-    if (held < 2) {
+    if (held < LEAST) {
       double gap =
           right()
               ? plan.area().left() - site.stand().right()

@@ -11,8 +11,8 @@ import sawstead.solid.PocketBore;
 import sawstead.solid.Vec;
 
 /**
- * How a fastener lies in the finished parts that it joins. It looks at the solids that will be cut,
- * not at how the fastener was placed.
+ * Judges joints in tests: how a fastener lies in the finished parts that it joins. It looks at the
+ * solids that will be cut, not at how the fastener was placed.
  *
  * <p>The shank is a cylinder with flat ends from the head's seat to the tip, as a polygon around
  * the true circle; a cut is the prism that it takes away, also as a polygon around the true one.
@@ -20,7 +20,7 @@ import sawstead.solid.Vec;
  * sawstead.solid.Outline#ARC_ERROR}) may be said to meet; a pair that meets is never said to be
  * apart.
  */
-public final class FastenerGeometry {
+final class FastenerGeometry {
   /** Material of a shank in the open below this is rounding, mm3: a sliver 0.01 mm thick. */
   private static final double SLIVER = 0.05;
 

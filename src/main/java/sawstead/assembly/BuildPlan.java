@@ -1,0 +1,35 @@
+package sawstead.assembly;
+
+import java.util.List;
+
+/**
+ * The order in which a person builds a station.
+ *
+ * @param steps in order
+ * @param drivings every fastener once, by id
+ * @param stuck names of the things for which no order was found, with what is in the way of each;
+ *     empty when there is an order
+ * @param exits how what is kept in the finished station comes out of it, by id
+ */
+public record BuildPlan(
+    List<BuildStep> steps, List<Driving> drivings, List<Stuck> stuck, List<Exit> exits) {
+
+  /**
+   * A thing for which no way was found.
+   *
+   * @param name of the thing
+   * @param behind what is in its way along the direction with the fewest obstacles
+   */
+  public record Stuck(String name, List<String> behind) {
+    public Stuck {
+      behind = List.copyOf(behind);
+    }
+  }
+
+  public BuildPlan {
+    steps = List.copyOf(steps);
+    drivings = List.copyOf(drivings);
+    stuck = List.copyOf(stuck);
+    exits = List.copyOf(exits);
+  }
+}

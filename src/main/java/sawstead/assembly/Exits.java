@@ -1,0 +1,208 @@
+package sawstead.assembly;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import sawstead.joinery.Fastener;
+import sawstead.solid.Body;
+import sawstead.solid.FreeWay;
+import sawstead.solid.Turn;
+import sawstead.solid.Vec;
+import sawstead.station.Mover;
+
+/**
+ * How what is kept in the finished station comes out: straight, by a chain, with a lid or a leaf
+ * open, after something that is screwed and not glued is taken off, and at last tilted.
+ */
+final class Exits {
+  static final List<Vec> DIRECTIONS =
+      List.of(
+          new Vec(0, -1, 0),
+          new Vec(-1, 0, 0),
+          new Vec(1, 0, 0),
+          new Vec(0, 0, 1),
+          new Vec(0, 1, 0));
+
+  /** What can be moved so far once its screws are out, a person turns out by hand, mm. */
+  private static final double LOOSE = 100;
+
+  private final Stage stage;
+  private final Blocking blocking;
+  private final Reach reach;
+
+  Exits(Stage stage, Blocking blocking, Reach reach) {
+    this.stage = stage;
+    this.blocking = blocking;
+    this.reach = reach;
+  }
+
+  /** The exits of the vac and of all contents. */
+  List<Exit> all() {
+    List<Exit> exits = new ArrayList<>();
+    for (int t = 0; t < stage.things().size(); t++) {
+      Thing thing = stage.thing(t);
+      boolean kept = thing.isEnvelope() && !thing.isFlexible();
+      if (kept && !thing.name().equals(Thing.SAW) && !thing.name().startsWith("casters/")) {
+        exits.add(exit(t));
+      }
+    }
+    return exits;
+  }
+
+  private Exit exit(int number) {
+    BitSet others = stage.all();
+    others.clear(number);
+    String id = stage.thing(number).name();
+    List<Body> movers = stage.thing(number).bodies();
+    Way way = new Way(stage, movers);
+    Way.Found found = way.out(bodies(others));
+    if (found.path().isPresent()) {
+      return free(id, Exit.Verdict.FREE, found, way, bodies(others), List.of(), 0);
+    }
+    boolean decided = found.decided();
+    for (Mover mover : stage.station().movers()) {
+      if (mover.motion() instanceof Turn) {
+        List<Body> open = opened(others, mover);
+        Way.Found then = way.out(open);
+        if (then.path().isPresent()) {
+          return free(id, Exit.Verdict.AFTER, then, way, open, List.of(mover.id()), 0);
+        }
+      }
+    }
+    Optional<Exit> after = afterRemoving(id, number, way, others);
+    if (after.isPresent()) {
+      return after.get();
+    }
+    return tilted(id, movers, others).orElseGet(() -> locked(id, number, others, decided));
+  }
+
+  private Exit free(
+      String id,
+      Exit.Verdict verdict,
+      Way.Found found,
+      Way way,
+      List<Body> others,
+      List<String> first,
+      double tilt) {
+    List<Vec> path = found.path().orElseThrow();
+    return new Exit(id, verdict, path, first, way.clearance(path, others), tilt, List.of(), 0, "");
+  }
+
+  private List<Body> bodies(BitSet set) {
+    return set.stream()
+        .mapToObj(stage::thing)
+        .filter(t -> !t.isFlexible())
+        .flatMap(t -> t.bodies().stream())
+        .toList();
+  }
+
+  private List<Body> opened(BitSet set, Mover mover) {
+    return bodies(set).stream()
+        .map(
+            b ->
+                mover.moves().contains(b.id())
+                    ? b.moved(mover.motion().at(mover.motion().to()))
+                    : b)
+        .toList();
+  }
+
+  /** The fewest removable things that free a straight way, or one that frees a chain. */
+  private Optional<Exit> afterRemoving(String id, int number, Way way, BitSet others) {
+    BitSet self = new BitSet();
+    self.set(number);
+    BitSet best = null;
+    for (Vec direction : DIRECTIONS) {
+      BitSet inTheWay = blocking.blockers(self, direction, others);
+      boolean fewer = best == null || inTheWay.cardinality() < best.cardinality();
+      if (fewer && inTheWay.stream().allMatch(this::isRemovable)) {
+        best = inTheWay;
+      }
+    }
+    for (int t = others.nextSetBit(0); t >= 0 && best == null; t = others.nextSetBit(t + 1)) {
+      if (isRemovable(t)) {
+        BitSet rest = (BitSet) others.clone();
+        rest.clear(t);
+        if (way.out(bodies(rest)).path().isPresent()) {
+          best = new BitSet();
+          best.set(t);
+        }
+      }
+    }
+    if (best == null) {
+      return Optional.empty();
+    }
+    BitSet rest = (BitSet) others.clone();
+    rest.andNot(best);
+    List<Body> bodies = bodies(rest);
+    return Optional.of(
+        free(id, Exit.Verdict.AFTER, way.out(bodies), way, bodies, stage.names(best), 0));
+  }
+
+  /** Screwed, not glued, with every screw in reach and loose then, in the finished station. */
+  private boolean isRemovable(int thing) {
+    List<Integer> fasteners = new ArrayList<>();
+    for (int f = 0; f < stage.fasteners().size(); f++) {
+      for (int joined : stage.joins(f)) {
+        if (joined == thing) {
+          fasteners.add(f);
+        }
+      }
+    }
+    BitSet all = stage.all();
+    all.set(reach.floor());
+    for (int f : fasteners) {
+      Fastener fastener = stage.fasteners().get(f);
+      if (fastener.glued() || !reach.isReachable(f, all, false)) {
+        return false;
+      }
+    }
+    return !fasteners.isEmpty() && isLoose(thing);
+  }
+
+  /** Whether it can be moved by {@link #LOOSE} some way; a person then turns it out by hand. */
+  private boolean isLoose(int thing) {
+    BitSet others = stage.all();
+    others.clear(thing);
+    List<Vec> ways = new ArrayList<>(DIRECTIONS);
+    ways.add(new Vec(0, 0, -1));
+    return ways.stream()
+        .anyMatch(
+            way ->
+                stage.thing(thing).bodies().stream()
+                    .allMatch(
+                        a ->
+                            bodies(others).stream()
+                                .allMatch(
+                                    b -> FreeWay.of(a, way, b, stage.play(), LOOSE) > LOOSE)));
+  }
+
+  private Optional<Exit> tilted(String id, List<Body> movers, BitSet others) {
+    if (!id.equals(Thing.VAC)) {
+      return Optional.empty();
+    }
+    for (Tilt tilt : Tilt.of(movers, bodies(others), 2 * stage.play())) {
+      Way way = new Way(stage, tilt.bodies());
+      Way.Found found = way.out(bodies(others));
+      if (found.path().isPresent()) {
+        return Optional.of(
+            free(id, Exit.Verdict.TILTED, found, way, bodies(others), List.of(), tilt.degrees()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Exit locked(String id, int number, BitSet others, boolean decided) {
+    Lack lack = Lack.least(stage, blocking, number, others);
+    return new Exit(
+        id,
+        decided ? Exit.Verdict.NONE : Exit.Verdict.UNDECIDED,
+        List.of(),
+        List.of(),
+        0,
+        0,
+        lack.obstacles(),
+        lack.missing(),
+        lack.words());
+  }
+}

@@ -1,0 +1,117 @@
+package sawstead.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sawstead.check.Report;
+import sawstead.preview.PreviewException;
+import sawstead.preview.picture.PictureWish;
+import sawstead.preview.picture.PictureWriter;
+import sawstead.preview.scene.Arrangement;
+import sawstead.preview.scene.Stance;
+
+/** {@code picture FILE --view V --out x.png}: draws a brief's station without a window. */
+@Command(
+    name = "picture",
+    mixinStandardHelpOptions = true,
+    description = "Draws the station of a brief to a PNG file, without opening a window.",
+    footer = {"", "Exit codes: 0 fine, 2 bad input or no display, 3 a fault of the program."})
+final class PictureCommand implements Callable<Integer> {
+  private static final Pattern SIZE = Pattern.compile("([0-9]{1,5})x([0-9]{1,5})");
+
+  private final Streams streams;
+
+  @Parameters(paramLabel = "FILE", description = "The brief, a YAML file.")
+  private Path file;
+
+  @Option(
+      names = "--view",
+      paramLabel = "VIEW",
+      defaultValue = "corner",
+      description = "Where to stand: infeed, outfeed, left, right, above or corner.")
+  private String view;
+
+  @Option(
+      names = "--out",
+      paramLabel = "PNG",
+      description = "The file to write; <name of the station>-<view>.png when left out.")
+  private Path out;
+
+  @Option(
+      names = "--size",
+      paramLabel = "WxH",
+      defaultValue = "1600x1000",
+      description = "Width and height in pixels, 64 to 4096 each.")
+  private String size;
+
+  @Option(names = "--dark", description = "Dark look.")
+  private boolean dark;
+
+  @Option(names = "--see-through", description = "See through saw, vac and other envelopes.")
+  private boolean seeThrough;
+
+  @Option(
+      names = "--spread",
+      paramLabel = "SHARE",
+      defaultValue = "0",
+      description = "Spread the parts along the directions in which they come: 0 to 1.")
+  private double spread;
+
+  PictureCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() throws Refusal {
+    PictureWish wish = wish();
+    Path target;
+    try (Progress progress = Progress.on(streams)) {
+      Report report = Bench.report(file, progress);
+      String slug = report.station().brief().slug();
+      target = out != null ? out : Path.of(slug + "-" + view + ".png");
+      progress.begin("drawing " + target);
+      PictureWriter.write(report, wish, target);
+    } catch (PreviewException e) {
+      throw new Refusal(List.of(new Trouble(e.getMessage(), e.where(), e.remedy())));
+    }
+    streams.outText().println("drawn: " + target);
+    return ExitCode.FINE;
+  }
+
+  private PictureWish wish() throws Refusal {
+    Optional<Stance> stance = Stance.of(view);
+    if (stance.isEmpty()) {
+      String views = String.join(", ", Stream.of(Stance.values()).map(Stance::word).toList());
+      throw bad("there is no view " + view, "--view", "write one of " + views);
+    }
+    Matcher matcher = SIZE.matcher(size);
+    if (!matcher.matches()) {
+      throw bad("`" + size + "` is no size", "--size", "write it as 1600x1000");
+    }
+    if (!(spread >= 0 && spread <= 1)) {
+      throw bad("the parts cannot be spread by " + spread, "--spread", "write 0 to 1");
+    }
+    try {
+      return new PictureWish(
+          stance.get(),
+          Integer.parseInt(matcher.group(1)),
+          Integer.parseInt(matcher.group(2)),
+          dark,
+          seeThrough,
+          Arrangement.REST.spread(spread));
+    } catch (IllegalArgumentException e) {
+      throw bad(e.getMessage(), "--size " + size, "write it as 1600x1000");
+    }
+  }
+
+  private static Refusal bad(String what, String where, String remedy) {
+    return new Refusal(List.of(new Trouble(what, where, remedy)));
+  }
+}

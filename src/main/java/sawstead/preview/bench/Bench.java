@@ -1,0 +1,66 @@
+package sawstead.preview.bench;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import sawstead.brief.Brief;
+import sawstead.check.Inspector;
+import sawstead.intake.BriefException;
+import sawstead.intake.BriefLines;
+import sawstead.intake.BriefReader;
+import sawstead.station.DesignException;
+import sawstead.station.Station;
+import sawstead.station.unit.Units;
+
+/** Reads, designs and judges; whatever the text, a snapshot comes back. */
+public final class Bench {
+  private Bench() {}
+
+  /**
+   * The station of a text, not judged yet.
+   *
+   * @param name what messages call the text
+   */
+  public static Snapshot design(String name, String text) {
+    try {
+      Brief brief = BriefReader.read(name, text.getBytes(StandardCharsets.UTF_8));
+      Station station = Units.station(brief);
+      return new Snapshot(text, Optional.of(station), Optional.empty(), List.of());
+    } catch (BriefException e) {
+      return flawed(
+          text, e.problems().stream().map(p -> new Flaw(p.line(), p.what(), p.remedy())).toList());
+    } catch (DesignException e) {
+      int line = BriefLines.lineOf(text, e.path());
+      return flawed(text, List.of(new Flaw(line, e.getMessage(), e.remedy())));
+    } catch (RuntimeException fault) {
+      return flawed(text, List.of(ours(fault)));
+    }
+  }
+
+  /** The same with the station judged. */
+  public static Snapshot judge(Snapshot designed) {
+    if (designed.station().isEmpty()) {
+      return designed;
+    }
+    try {
+      return new Snapshot(
+          designed.text(),
+          designed.station(),
+          designed.station().map(Inspector::inspect),
+          List.of());
+    } catch (RuntimeException fault) {
+      return flawed(designed.text(), List.of(ours(fault)));
+    }
+  }
+
+  private static Snapshot flawed(String text, List<Flaw> flaws) {
+    return new Snapshot(text, Optional.empty(), Optional.empty(), flaws);
+  }
+
+  private static Flaw ours(RuntimeException fault) {
+    return new Flaw(
+        0,
+        "a fault of the program, not of your brief: " + fault.getClass().getSimpleName(),
+        "please report it with the brief; undo the last change to go on");
+  }
+}

@@ -1,0 +1,56 @@
+package sawstead.preview.bench;
+
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+
+/**
+ * A thread of its own that only ever answers the newest question: those asked while it is quiet for
+ * less than a moment, or while it still works on an older one, are passed over.
+ */
+public final class Latest implements AutoCloseable {
+  private final long quietMillis;
+  private final AtomicLong newest = new AtomicLong();
+  private final ScheduledExecutorService thread =
+      Executors.newSingleThreadScheduledExecutor(
+          work -> {
+            Thread made = new Thread(work, "bench");
+            made.setDaemon(true);
+            return made;
+          });
+
+  /**
+   * @param quietMillis how long nothing new must be asked before work begins
+   */
+  public Latest(long quietMillis) {
+    this.quietMillis = quietMillis;
+  }
+
+  /**
+   * Asks for work.
+   *
+   * @param work is told by its argument whether it is still the newest; it had better look between
+   *     steps
+   */
+  public void ask(Consumer<BooleanSupplier> work) {
+    long ticket = newest.incrementAndGet();
+    BooleanSupplier wanted = () -> newest.get() == ticket;
+    thread.schedule(
+        () -> {
+          if (wanted.getAsBoolean()) {
+            work.accept(wanted);
+          }
+        },
+        quietMillis,
+        TimeUnit.MILLISECONDS);
+  }
+
+  @Override
+  public void close() {
+    newest.incrementAndGet();
+    thread.shutdownNow();
+  }
+}

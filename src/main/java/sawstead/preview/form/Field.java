@@ -1,0 +1,23 @@
+package sawstead.preview.form;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * One value to be filled in.
+ *
+ * @param path in the brief
+ * @param title in a word or two
+ * @param means what is meant, for who wants to know more
+ * @param hint what stands there when nothing is written: the default, or an example
+ * @param choices words to choose from; empty for free text
+ * @param length whether it is a length, which can be stepped
+ */
+record Field(
+    String path, String title, String means, String hint, List<String> choices, boolean length) {
+  Field {
+    Objects.requireNonNull(path, "path");
+    Objects.requireNonNull(title, "title");
+    choices = List.copyOf(choices);
+  }
+}

@@ -1,0 +1,168 @@
+package sawstead.preview.scene;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import javafx.geometry.Point3D;
+import javafx.scene.AmbientLight;
+import javafx.scene.DirectionalLight;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.paint.Color;
+import sawstead.joinery.Fastener;
+import sawstead.preview.look.Tokens;
+import sawstead.solid.Box;
+import sawstead.solid.Placement;
+import sawstead.station.PartKind;
+import sawstead.station.Station;
+
+/**
+ * A station on its floor, lit. To be used on JavaFX's own thread once it is part of a window;
+ * before that on any.
+ */
+public final class Floor {
+  private final Station station;
+  private final Map<String, PartShape> shapes = new TreeMap<>();
+  private final Group root = new Group();
+  private final Node ground;
+  private Arrangement arrangement = Arrangement.REST;
+  private Map<String, Glow> glows = Map.of();
+  private boolean seeThrough;
+  private Section section = Section.NONE;
+
+  /**
+   * Builds the scene of a station.
+   *
+   * @param station what to show
+   * @param look light or dark
+   */
+  public Floor(Station station, Tokens look) {
+    this.station = station;
+    Materials materials = Materials.of(look);
+    Map<String, List<Fastener>> heads =
+        station.fasteners().stream().collect(Collectors.groupingBy(f -> f.joins().get(0)));
+    station
+        .parts()
+        .forEach(
+            (id, part) ->
+                shapes.put(id, new PartShape(part, heads.getOrDefault(id, List.of()), materials)));
+    root.getChildren().addAll(lights(look));
+    ground = Ground.of(station, look);
+    root.getChildren().add(ground);
+    sortShapes();
+  }
+
+  /** What to put into a scene. */
+  public Group root() {
+    return root;
+  }
+
+  /** What is shown. */
+  public Station station() {
+    return station;
+  }
+
+  /** How it stands. */
+  public Arrangement arrangement() {
+    return arrangement;
+  }
+
+  /** Boxes around all bodies that are shown, where they now are; never empty. */
+  public List<Box> boxes() {
+    List<Box> boxes =
+        station.parts().values().stream()
+            .flatMap(p -> arrangement.of(p, station).stream().map(by -> p.body().moved(by).box()))
+            .toList();
+    return boxes.isEmpty() ? List.of(Arrangement.box(station)) : boxes;
+  }
+
+  /** Opens, spreads or unbuilds. */
+  public void arrange(Arrangement wanted) {
+    arrangement = wanted;
+    for (PartShape shape : shapes.values()) {
+      var by = wanted.of(shape.part(), station);
+      shape.node().setVisible(by.isPresent());
+      shape.place(by.orElse(Placement.identity()));
+    }
+    if (section.axis().isPresent()) {
+      cut(section);
+    }
+  }
+
+  /** Cuts everything open, as it now stands. */
+  public void cut(Section wanted) {
+    section = wanted;
+    shapes.values().forEach(s -> s.cut(wanted));
+  }
+
+  /** Lights up bodies by id, and no others. */
+  public void light(Map<String, Glow> wanted) {
+    glows = new HashMap<>(wanted);
+    shapes.values().forEach(this::dress);
+  }
+
+  /** Makes envelopes (what takes up space but is not cut) see-through, or solid again. */
+  public void seeThrough(boolean wanted) {
+    seeThrough = wanted;
+    shapes.values().forEach(this::dress);
+    sortShapes();
+  }
+
+  /** Shows only these bodies; an empty set shows all. */
+  public void only(Set<String> ids) {
+    shapes.forEach((id, shape) -> shape.node().setVisible(ids.isEmpty() || ids.contains(id)));
+  }
+
+  /** Takes the ground away, so that bodies alone are seen. */
+  void bare() {
+    ground.setVisible(false);
+  }
+
+  /** The id of the body that a picked node belongs to; null if to none. */
+  public static String idOf(Node picked) {
+    for (Node node = picked; node != null; node = node.getParent()) {
+      if (node.getUserData() instanceof String id) {
+        return id;
+      }
+    }
+    return null;
+  }
+
+  private void dress(PartShape shape) {
+    shape.light(glows.getOrDefault(shape.part().id(), Glow.NONE), isSeenThrough(shape));
+  }
+
+  private boolean isSeenThrough(PartShape shape) {
+    return seeThrough && shape.part().kind() == PartKind.ENVELOPE;
+  }
+
+  /** JavaFX blends in the order of drawing, so what is seen through comes last. */
+  private void sortShapes() {
+    List<Node> nodes =
+        shapes.values().stream()
+            .sorted(Comparator.comparing(s -> s.isClear() || isSeenThrough(s)))
+            .map(s -> (Node) s.node())
+            .toList();
+    root.getChildren().removeAll(nodes);
+    root.getChildren().addAll(nodes);
+  }
+
+  private static List<Node> lights(Tokens look) {
+    double dim = look.dark() ? 0.86 : 1;
+    return List.of(
+        new AmbientLight(Color.gray(0.50 * dim)),
+        light(Color.color(0.46, 0.44, 0.41), 0.45, 0.62, -0.85, dim),
+        light(Color.color(0.24, 0.24, 0.25), -0.85, 0.25, -0.35, dim),
+        light(Color.color(0.30, 0.30, 0.31), 0.25, -0.9, -0.30, dim));
+  }
+
+  private static DirectionalLight light(Color colour, double x, double y, double z, double dim) {
+    DirectionalLight light = new DirectionalLight(colour.interpolate(Color.BLACK, 1 - dim));
+    light.setDirection(new Point3D(x, y, z));
+    return light;
+  }
+}

@@ -1,0 +1,87 @@
+package sawstead.preview.tags;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import sawstead.check.Finding;
+import sawstead.check.Margin;
+import sawstead.check.Report;
+import sawstead.check.Words;
+
+/** The column of hang-tags, and below them what fits by how much. */
+public final class TagColumn extends ScrollPane {
+  private final VBox column = new VBox(10);
+  private final Consumer<Finding> chosen;
+  private final Consumer<Margin> asked;
+
+  /**
+   * @param chosen is told which finding was clicked
+   * @param asked is told which margin was clicked
+   */
+  public TagColumn(Consumer<Finding> chosen, Consumer<Margin> asked) {
+    this.chosen = chosen;
+    this.asked = asked;
+    getStyleClass().add("tag-column");
+    column.getStyleClass().add("tag-list");
+    setContent(column);
+    setFitToWidth(true);
+    setHbarPolicy(ScrollBarPolicy.NEVER);
+    setPrefWidth(330);
+    setMinWidth(260);
+    note("reading ...");
+  }
+
+  /** One line instead of tags. */
+  public void note(String words) {
+    column.getChildren().setAll(wrapped(words, "tag-note"));
+  }
+
+  /** The tags of a report. */
+  public void hang(Report report) {
+    Words words = new Words(report.station().brief().units());
+    column.getChildren().clear();
+    if (report.findings().isEmpty()) {
+      column.getChildren().add(wrapped("Nothing to say against it.", "tag-note"));
+    }
+    for (Finding finding : report.findings()) {
+      column.getChildren().add(new HangTag(finding, () -> chosen.accept(finding)));
+    }
+    if (!report.margins().isEmpty()) {
+      column.getChildren().add(wrapped("What fits, by how much", "column-title"));
+    }
+    for (Margin margin : tightestFirst(report)) {
+      MarginBar bar = new MarginBar(margin, words);
+      bar.setOnMouseClicked(e -> asked.accept(margin));
+      column.getChildren().add(bar);
+    }
+  }
+
+  /** Chooses a finding as a click on its tag does; false if there is no such tag. */
+  public boolean choose(int index) {
+    var tags = column.getChildren().stream().filter(n -> n instanceof HangTag).toList();
+    if (index >= tags.size()) {
+      return false;
+    }
+    ((HangTag) tags.get(index)).fire();
+    return true;
+  }
+
+  private static List<Margin> tightestFirst(Report report) {
+    return report.margins().stream()
+        .distinct()
+        .sorted(Comparator.comparingDouble(MarginBar::share))
+        .toList();
+  }
+
+  private static Label wrapped(String words, String style) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    label.getStyleClass().add(style);
+    return label;
+  }
+}

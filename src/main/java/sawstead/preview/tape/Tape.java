@@ -1,0 +1,221 @@
+package sawstead.preview.tape;
+
+import java.util.Optional;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
+import javafx.geometry.VPos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
+import sawstead.measure.Unit;
+import sawstead.preview.look.Tokens;
+
+/** A measuring tape, drawn to the scale of what it measures, with a thumb to pull. */
+public final class Tape extends Region {
+  private static final double HEIGHT = 74;
+  private static final double TOP = 20;
+  private static final double SIDE = 18;
+  private static final double COARSE = 20;
+  private static final double FINE = 200;
+
+  private final Canvas canvas = new Canvas();
+  private final DoubleProperty value = new SimpleDoubleProperty(this, "value");
+  private Tokens look = Tokens.of(false);
+  private Optional<Run> run = Optional.empty();
+  private Unit unit = Unit.MM;
+  private String reads = "";
+
+  /** A blank tape. */
+  public Tape() {
+    getChildren().add(canvas);
+    setPrefHeight(HEIGHT);
+    setMinHeight(HEIGHT);
+    setMaxHeight(HEIGHT);
+    setMinWidth(120);
+    setFocusTraversable(true);
+    getStyleClass().add("tape");
+    setAccessibleRole(AccessibleRole.SLIDER);
+    value.addListener(o -> draw());
+    focusedProperty().addListener(o -> draw());
+    addEventHandler(MouseEvent.MOUSE_PRESSED, this::pull);
+    addEventHandler(MouseEvent.MOUSE_DRAGGED, this::pull);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+  }
+
+  /** The parameter under the thumb. */
+  public DoubleProperty valueProperty() {
+    return value;
+  }
+
+  /** Lays out another tape; the thumb stays where it is if it can. */
+  public void lay(Optional<Run> wanted, Unit inUnit) {
+    run = wanted;
+    unit = inUnit;
+    run.ifPresent(r -> value.set(clamp(r, value.get())));
+    setDisable(run.isEmpty());
+    draw();
+  }
+
+  /** What the thumb reads, printed above the tape. */
+  void read(String words) {
+    reads = words;
+    setAccessibleText(words);
+    draw();
+  }
+
+  /** Light or dark. */
+  public void look(Tokens tokens) {
+    look = tokens;
+    draw();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    canvas.setWidth(getWidth());
+    canvas.setHeight(getHeight());
+    draw();
+  }
+
+  /** Pixels from the left of a parameter. */
+  public double pixel(double at) {
+    Run r = run.orElseThrow();
+    double low = Math.min(r.from(), r.to());
+    double high = Math.max(r.from(), r.to());
+    return SIDE + (at - low) / Math.max(1e-9, high - low) * (getWidth() - 2 * SIDE);
+  }
+
+  private void pull(MouseEvent event) {
+    requestFocus();
+    if (run.isPresent()) {
+      Run r = run.get();
+      double low = Math.min(r.from(), r.to());
+      double high = Math.max(r.from(), r.to());
+      double share = (event.getX() - SIDE) / Math.max(1, getWidth() - 2 * SIDE);
+      value.set(clamp(r, low + share * (high - low)));
+    }
+    event.consume();
+  }
+
+  private void key(KeyEvent event) {
+    if (run.isEmpty()) {
+      return;
+    }
+    Run r = run.get();
+    double range = Math.abs(r.to() - r.from());
+    double step = r.scale() == Run.Scale.STEPS ? 1 : range / (event.isShiftDown() ? FINE : COARSE);
+    switch (event.getCode()) {
+      case LEFT, DOWN -> value.set(clamp(r, value.get() - step));
+      case RIGHT, UP -> value.set(clamp(r, value.get() + step));
+      case HOME -> value.set(Math.min(r.from(), r.to()));
+      case END -> value.set(Math.max(r.from(), r.to()));
+      default -> {
+        return;
+      }
+    }
+    event.consume();
+  }
+
+  private static double clamp(Run r, double wanted) {
+    return Math.max(Math.min(r.from(), r.to()), Math.min(Math.max(r.from(), r.to()), wanted));
+  }
+
+  private void draw() {
+    GraphicsContext g = canvas.getGraphicsContext2D();
+    double w = getWidth();
+    double bottom = HEIGHT - 8;
+    g.clearRect(0, 0, w, HEIGHT);
+    if (w < 2 * SIDE || run.isEmpty()) {
+      return;
+    }
+    Run r = run.get();
+    Color ink = look.colour("tape-ink");
+    g.setFill(look.colour("tape"));
+    g.fillRoundRect(2, TOP, w - 4, bottom - TOP, 7, 7);
+    r.contact().ifPresent(c -> blocked(g, r, c.at(), bottom));
+    g.setStroke(ink);
+    g.setFill(ink);
+    g.setTextAlign(TextAlignment.CENTER);
+    g.setTextBaseline(VPos.TOP);
+    g.setFont(Font.font("System", FontWeight.BOLD, 13));
+    for (Marks.Mark mark : Marks.of(r, unit, w - 2 * SIDE)) {
+      double x = Math.rint(pixel(mark.at())) + 0.5;
+      g.setLineWidth(mark.rank() == 0 ? 1.6 : 1);
+      g.strokeLine(x, bottom, x, bottom - (mark.rank() == 0 ? 17 : mark.rank() == 1 ? 12 : 7));
+      if (!mark.number().isEmpty()) {
+        g.fillText(mark.number(), x, TOP + 3);
+      }
+    }
+    print(g, r, w);
+    thumb(g, r, bottom);
+  }
+
+  /** Beyond the first contact the tape is hatched: nobody gets there. */
+  private void blocked(GraphicsContext g, Run r, double at, double bottom) {
+    double x = pixel(at);
+    double end = pixel(r.to());
+    double left = Math.min(x, end);
+    double right = Math.max(x, end);
+    g.save();
+    g.beginPath();
+    g.rect(left, TOP, right - left, bottom - TOP);
+    g.clip();
+    g.setStroke(Color.web("#b92d15", 0.75));
+    g.setLineWidth(3);
+    for (double k = left - HEIGHT; k < right + HEIGHT; k += 11) {
+      g.strokeLine(k, bottom, k + HEIGHT, bottom - HEIGHT);
+    }
+    g.restore();
+    g.setFill(Color.web("#b92d15"));
+    double s = 7;
+    double cy = 10;
+    double cut = s * 0.42;
+    g.fillPolygon(
+        new double[] {x - s, x - cut, x + cut, x + s, x + s, x + cut, x - cut, x - s},
+        new double[] {cy - cut, cy - s, cy - s, cy - cut, cy + cut, cy + s, cy + s, cy + cut},
+        8);
+    g.fillRect(x - 1, cy, 2, bottom - cy);
+  }
+
+  private void print(GraphicsContext g, Run r, double w) {
+    g.setTextAlign(TextAlignment.RIGHT);
+    g.setTextBaseline(VPos.TOP);
+    g.setFill(look.colour("ink"));
+    g.setFont(Font.font("System", FontWeight.BOLD, 13));
+    g.fillText(r.says(), w - 8, 1);
+    double room = w - 30 - new Width(r.says()).pixels(g.getFont());
+    g.setTextAlign(TextAlignment.LEFT);
+    g.fillText(reads, 6, 1, Math.max(60, room));
+  }
+
+  private record Width(String words) {
+    double pixels(Font font) {
+      Text probe = new Text(words);
+      probe.setFont(font);
+      return probe.getLayoutBounds().getWidth();
+    }
+  }
+
+  private void thumb(GraphicsContext g, Run r, double bottom) {
+    double x = pixel(clamp(r, value.get()));
+    g.setFill(look.colour("ink"));
+    g.fillRoundRect(x - 2, TOP - 3, 4, bottom - TOP + 9, 4, 4);
+    g.fillRoundRect(x - 13, bottom - 12, 26, 20, 8, 8);
+    g.setFill(look.colour("card"));
+    for (int k = -1; k <= 1; k++) {
+      g.fillRect(x + 5 * k - 1, bottom - 7, 2, 10);
+    }
+    if (isFocused()) {
+      g.setStroke(look.colour("cobalt"));
+      g.setLineWidth(2.5);
+      g.strokeRoundRect(x - 15, bottom - 14, 30, 22, 10, 10);
+    }
+  }
+}

@@ -1,0 +1,398 @@
+package sawstead.preview.window;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonType;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import sawstead.check.Finding;
+import sawstead.check.Margin;
+import sawstead.preview.bench.Bench;
+import sawstead.preview.bench.Changes;
+import sawstead.preview.bench.Flaw;
+import sawstead.preview.bench.Latest;
+import sawstead.preview.bench.Snapshot;
+import sawstead.preview.look.Tokens;
+import sawstead.preview.scene.Arrangement;
+import sawstead.preview.scene.Floor;
+import sawstead.preview.scene.Glow;
+import sawstead.preview.scene.Stance;
+import sawstead.preview.tags.TagColumn;
+import sawstead.preview.tape.Run;
+import sawstead.preview.tape.TapeBar;
+import sawstead.preview.text.BriefFile;
+import sawstead.preview.text.FileWatch;
+import sawstead.preview.view.FloorView;
+import sawstead.solid.Vec;
+import sawstead.station.Mover;
+import sawstead.station.Part;
+import sawstead.station.Station;
+import sawstead.station.Step;
+
+/** Puts the places of the window together and carries news between them. */
+final class Desk {
+  private static final long QUIET_MILLIS = 250;
+  private static final double AROUND = 260;
+
+  private final Path file;
+  private final Consumer<String> title;
+  private final BorderPane root = new BorderPane();
+  private final FloorView floor = new FloorView();
+  private final TagColumn tags = new TagColumn(this::visit, this::visit);
+  private final TapeBar tape = new TapeBar(this::pulled);
+  private final TopBar top = new TopBar(this);
+  private final BriefDrawer brief = new BriefDrawer();
+  private final NewsLine news = new NewsLine();
+  private final Latest bench = new Latest(QUIET_MILLIS);
+  private final FileWatch watch;
+  private final WriteFiles files = new WriteFiles();
+  private Tokens look = Tokens.of(false);
+  private Consumer<Boolean> onDark = wanted -> {};
+  private BriefFile saved;
+  private Optional<Snapshot> shown = Optional.empty();
+  private Map<String, Glow> chosen = Map.of();
+  private Map<String, Glow> arriving = Map.of();
+
+  Desk(Path file, Consumer<String> title) {
+    this.file = file;
+    this.title = title;
+    saved = new BriefFile(file, "", false, false);
+    root.getStyleClass().add("desk");
+    root.setTop(top);
+    root.setLeft(tags);
+    root.setCenter(floor);
+    root.setBottom(new VBox(news, tape));
+    brief.text().textProperty().addListener((o, was, is) -> typed(is));
+    watch = new FileWatch(file, () -> Platform.runLater(this::fileChanged));
+    reload();
+    floor.requestFocus();
+  }
+
+  BorderPane root() {
+    return root;
+  }
+
+  FloorView floor() {
+    return floor;
+  }
+
+  /** Shortcuts that work wherever the focus is. */
+  void keys(Scene scene) {
+    key(scene, KeyCode.S, this::save);
+    key(scene, KeyCode.Z, brief.text()::undo);
+    key(scene, KeyCode.Y, brief.text()::redo);
+    key(scene, KeyCode.R, this::reload);
+    key(scene, KeyCode.B, this::toggleBrief);
+    key(scene, KeyCode.D, () -> onDark.accept(!look.dark()));
+    key(scene, KeyCode.E, this::writeFiles);
+    key(scene, KeyCode.P, tape::playOrStop);
+  }
+
+  private static void key(Scene scene, KeyCode code, Runnable does) {
+    scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), does);
+  }
+
+  void onDark(Consumer<Boolean> wanted) {
+    onDark = wanted;
+  }
+
+  void toggleDark() {
+    onDark.accept(!look.dark());
+  }
+
+  void toggleBrief() {
+    boolean open = root.getRight() == null;
+    root.setRight(open ? brief : null);
+    top.briefIsOpen(open);
+  }
+
+  /** Light or dark. */
+  void look(Tokens tokens) {
+    boolean other = look.dark() != tokens.dark();
+    look = tokens;
+    root.getStyleClass().remove("dark");
+    if (tokens.dark()) {
+      root.getStyleClass().add("dark");
+    }
+    tape.look(tokens);
+    brief.look(tokens);
+    if (other) {
+      typed(brief.text().textProperty().get());
+    }
+  }
+
+  /** Reads the file again, unless that would lose what was typed. */
+  void reload() {
+    try {
+      saved = BriefFile.read(file);
+      brief.text().open(saved.text());
+      typed(saved.text());
+    } catch (CharacterCodingException e) {
+      unreadable("the file is not UTF-8 text", "save it as UTF-8 (plain text)");
+    } catch (IOException e) {
+      unreadable(
+          Files.exists(file) ? "the file cannot be read" : "there is no such file any more",
+          "what was typed is still here; save it with Ctrl+S to have the file again");
+    }
+    retitle();
+  }
+
+  private void unreadable(String what, String remedy) {
+    news.mind(file + ": " + what + "; " + remedy);
+    if (shown.isEmpty()) {
+      tags.note(file + "\n" + what);
+      brief.tell(List.of(new Flaw(0, what, remedy)));
+    }
+  }
+
+  private void fileChanged() {
+    if (!Files.exists(file)) {
+      unreadable("the file is gone", "what you see is still here; Ctrl+S writes it again");
+    } else if (isTyped()) {
+      news.mind("the file was changed by somebody else; Ctrl+R takes theirs, Ctrl+S keeps yours");
+    } else {
+      reload();
+      news.note("read again: the file was changed");
+    }
+  }
+
+  void save() {
+    try {
+      BriefFile now = saved.with(brief.text().textProperty().get());
+      now.write();
+      saved = now;
+      watch.accept();
+      news.note("saved: " + file);
+    } catch (IOException e) {
+      news.mind("not saved: " + file + " cannot be written; nothing that was typed is lost");
+    }
+    retitle();
+  }
+
+  boolean mayClose() {
+    if (!isTyped()) {
+      return true;
+    }
+    Alert alert =
+        new Alert(
+            Alert.AlertType.CONFIRMATION,
+            "What was typed is not saved. Save it before closing?",
+            ButtonType.YES,
+            ButtonType.NO,
+            ButtonType.CANCEL);
+    alert.setHeaderText(null);
+    ButtonType answer = alert.showAndWait().orElse(ButtonType.CANCEL);
+    if (answer == ButtonType.YES) {
+      save();
+      return !isTyped();
+    }
+    return answer == ButtonType.NO;
+  }
+
+  void close() {
+    watch.close();
+    bench.close();
+    files.close();
+  }
+
+  private boolean isTyped() {
+    return !brief.text().textProperty().get().equals(saved.text());
+  }
+
+  private void retitle() {
+    title.accept((isTyped() ? "\u2022 " : "") + file.getFileName() + " - Sawstead");
+  }
+
+  private void typed(String text) {
+    retitle();
+    top.busy(true);
+    String name = file.toString();
+    Tokens tokens = look;
+    bench.ask(
+        wanted -> {
+          try {
+            draw(name, text, tokens, wanted);
+          } catch (RuntimeException fault) {
+            // A thread of an executor swallows what it throws; the user must not wait for ever.
+            Platform.runLater(() -> faulty(fault));
+          }
+        });
+  }
+
+  /** On the bench's thread: the station first, since it is quick, then its report. */
+  private void draw(String name, String text, Tokens tokens, BooleanSupplier wanted) {
+    Snapshot designed = Bench.design(name, text);
+    Optional<Floor> drawn = designed.station().map(s -> new Floor(s, tokens));
+    if (wanted.getAsBoolean()) {
+      Platform.runLater(() -> arrived(designed, drawn));
+      Snapshot judged = Bench.judge(designed);
+      if (wanted.getAsBoolean()) {
+        Platform.runLater(() -> judged(judged));
+      }
+    }
+  }
+
+  private void faulty(RuntimeException fault) {
+    top.busy(false);
+    news.mind(
+        "a fault of the program, not of your brief: "
+            + fault.getClass().getSimpleName()
+            + "; undo the last change to go on, and please report it");
+  }
+
+  private void arrived(Snapshot snapshot, Optional<Floor> drawn) {
+    brief.tell(snapshot.flaws());
+    if (snapshot.station().isEmpty()) {
+      news.mind(
+          "this text is no station yet: "
+              + snapshot.flaws().get(0).what()
+              + (shown.isPresent() ? "; the floor shows the one before" : ""));
+      if (shown.isEmpty()) {
+        tags.note("This text is no station yet. What is wrong stands beside the brief.");
+        if (root.getRight() == null) {
+          toggleBrief();
+        }
+      }
+      return;
+    }
+    Station station = snapshot.station().get();
+    Optional<Station> before = shown.flatMap(Snapshot::station);
+    before.ifPresent(b -> tell(Changes.between(b, station)));
+    shown = Optional.of(snapshot);
+    Arrangement arrangement =
+        floor.floor() == null ? Arrangement.REST : floor.floor().arrangement();
+    floor.show(drawn.orElseThrow());
+    floor.arrange(arrangement);
+    tape.offer(station, Optional.empty());
+    top.show(station);
+    light();
+  }
+
+  private void judged(Snapshot snapshot) {
+    top.busy(false);
+    if (snapshot.report().isEmpty()) {
+      brief.tell(snapshot.flaws());
+      return;
+    }
+    shown = Optional.of(snapshot);
+    var report = snapshot.report().get();
+    tags.hang(report);
+    top.show(report);
+    floor.hang(report.findings(), this::visit);
+    tape.offer(report.station(), Optional.of(report));
+  }
+
+  private void tell(List<String> changes) {
+    if (!changes.isEmpty()) {
+      news.change(changes);
+    }
+  }
+
+  private void visit(Finding finding) {
+    chosen = new TreeMap<>();
+    Glow glow =
+        switch (finding.severity()) {
+          case STOP -> Glow.STOP;
+          case MIND -> Glow.MIND;
+          case NOTE -> Glow.NOTE;
+        };
+    choose(finding.about(), glow);
+    finding.at().or(() -> middle(finding.about())).ifPresent(at -> floor.visit(at, AROUND));
+    finding.about().forEach(tape::choose);
+  }
+
+  private void visit(Margin margin) {
+    choose(margin.about(), margin.spare() < 0 ? Glow.STOP : Glow.CHOSEN);
+    middle(margin.about()).ifPresent(at -> floor.visit(at, 2 * AROUND));
+  }
+
+  /**
+   * Lights what a list of ids names: bodies, motions (what they move), fasteners (what they join).
+   */
+  private void choose(List<String> about, Glow glow) {
+    chosen = new TreeMap<>();
+    Optional<Station> station = shown.flatMap(Snapshot::station);
+    for (String id : about) {
+      station.ifPresent(s -> Named.of(id, s).forEach(part -> chosen.put(part, glow)));
+    }
+    light();
+  }
+
+  private Optional<Vec> middle(List<String> about) {
+    return shown
+        .flatMap(Snapshot::station)
+        .flatMap(
+            s ->
+                about.stream()
+                    .flatMap(id -> Named.of(id, s).stream())
+                    .map(id -> s.parts().get(id))
+                    .map(Part::body)
+                    .map(b -> b.box().centre())
+                    .findFirst());
+  }
+
+  private void light() {
+    Map<String, Glow> all = new TreeMap<>(chosen);
+    all.putAll(arriving);
+    floor.light(all);
+  }
+
+  private void pulled(TapeBar.Reading reading) {
+    if (floor.floor() == null) {
+      return;
+    }
+    Station station = floor.floor().station();
+    Arrangement now = floor.floor().arrangement();
+    Run run = reading.run();
+    if (run.mover().isPresent()) {
+      Mover mover = run.mover().get();
+      arriving = Motions.met(run, reading.at());
+      floor.arrange(now.built(Arrangement.ALL).moving(mover.id(), reading.at()));
+    } else {
+      boolean all = reading.at() >= run.to();
+      floor.arrange(now.built(all ? Arrangement.ALL : reading.at()));
+      arriving = new TreeMap<>();
+      int number = (int) Math.ceil(reading.at() - 1e-9);
+      for (Step step : station.steps()) {
+        if (!all && step.number() == number) {
+          step.places().forEach(id -> arriving.put(id, Glow.CHOSEN));
+        }
+      }
+    }
+    light();
+  }
+
+  void spread(double share) {
+    if (floor.floor() != null) {
+      floor.arrange(floor.floor().arrangement().spread(share));
+    }
+  }
+
+  void stand(Stance stance) {
+    floor.stand(stance);
+    floor.requestFocus();
+  }
+
+  void writeFiles() {
+    Optional<sawstead.check.Report> report = shown.flatMap(Snapshot::report);
+    if (report.isEmpty()) {
+      news.mind("there is nothing to write yet: the station is still being checked");
+      return;
+    }
+    files.write(report.get(), file, news);
+  }
+}

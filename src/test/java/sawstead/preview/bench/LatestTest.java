@@ -1,0 +1,59 @@
+package sawstead.preview.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.junit.jupiter.api.Test;
+
+class LatestTest {
+  @Test
+  void ask_manyTimes_answersTheNewestOnly() throws InterruptedException {
+    List<Integer> answered = Collections.synchronizedList(new ArrayList<>());
+    CountDownLatch done = new CountDownLatch(1);
+    try (Latest latest = new Latest(200)) {
+      for (int i = 0; i < 20; i++) {
+        int number = i;
+        latest.ask(
+            wanted -> {
+              answered.add(number);
+              done.countDown();
+            });
+      }
+      assertTrue(done.await(30, TimeUnit.SECONDS));
+    }
+    assertEquals(List.of(19), answered);
+  }
+
+  @Test
+  void ask_whileAtWork_tellsTheOlderWorkThatItIsNotWanted() throws InterruptedException {
+    CountDownLatch begun = new CountDownLatch(1);
+    CountDownLatch asked = new CountDownLatch(1);
+    CountDownLatch done = new CountDownLatch(2);
+    AtomicBoolean stillWanted = new AtomicBoolean(true);
+    try (Latest latest = new Latest(0)) {
+      latest.ask(
+          wanted -> {
+            begun.countDown();
+            try {
+              asked.await(30, TimeUnit.SECONDS);
+            } catch (InterruptedException e) {
+              Thread.currentThread().interrupt();
+            }
+            stillWanted.set(wanted.getAsBoolean());
+            done.countDown();
+          });
+      assertTrue(begun.await(30, TimeUnit.SECONDS));
+      latest.ask(wanted -> done.countDown());
+      asked.countDown();
+      assertTrue(done.await(30, TimeUnit.SECONDS));
+    }
+    assertFalse(stillWanted.get());
+  }
+}

@@ -1,0 +1,68 @@
+package sawstead.preview.scene;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import sawstead.solid.Placement;
+import sawstead.solid.Vec;
+import sawstead.station.Mover;
+import sawstead.station.Part;
+import sawstead.station.Station;
+import sawstead.station.Step;
+
+class ArrangementTest {
+  private final Station station = Demo.station("lantern-alley");
+
+  @Test
+  void rest_leavesEverythingWhereTheStationHasIt() {
+    for (Part part : station.parts().values()) {
+      assertEquals(
+          Placement.identity(), Arrangement.REST.of(part, station).orElseThrow(), part.id());
+    }
+  }
+
+  @Test
+  void moving_movesWhatTheMoverMovesAndNothingElse() {
+    Mover mover = station.movers().get(0);
+    Arrangement open = Arrangement.REST.moving(mover.id(), mover.motion().to());
+    for (Part part : station.parts().values()) {
+      Placement expected =
+          mover.moves().contains(part.id())
+              ? mover.motion().at(mover.motion().to())
+              : Placement.identity();
+      assertEquals(expected, open.of(part, station).orElseThrow(), part.id());
+    }
+  }
+
+  @Test
+  void built_showsTheStepsDoneAndTheOneOnItsWay() {
+    Step second = station.steps().get(1);
+    Arrangement halfway = Arrangement.REST.built(1.5);
+    for (Part part : station.parts().values()) {
+      int number = Arrangement.stepOf(part.id(), station).map(Step::number).orElse(0);
+      assertEquals(number < 3, halfway.of(part, station).isPresent(), part.id());
+    }
+    Part coming = station.part(second.places().get(0)).orElseThrow();
+    Vec way = halfway.of(coming, station).orElseThrow().origin();
+    assertTrue(way.dot(second.direction()) < 0, "it still has to come along its direction");
+    assertEquals(0, way.cross(second.direction()).length(), 1e-9);
+  }
+
+  @Test
+  void spread_movesPartsApart() {
+    Arrangement wide = Arrangement.REST.spread(1);
+    Part base = station.part("stand/base").orElseThrow();
+    Part top = station.part("stand/top").orElseThrow();
+    double before = top.body().box().centre().distance(base.body().box().centre());
+    double after =
+        top.body()
+            .moved(wide.of(top, station).orElseThrow())
+            .box()
+            .centre()
+            .distance(base.body().moved(wide.of(base, station).orElseThrow()).box().centre());
+    assertTrue(after > 1.3 * before, before + " to " + after);
+    assertFalse(wide.equals(Arrangement.REST));
+  }
+}

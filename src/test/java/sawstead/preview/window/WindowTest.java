@@ -1,0 +1,217 @@
+package sawstead.preview.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
+import javafx.scene.control.ToggleButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sawstead.preview.Display;
+import sawstead.preview.Toolkit;
+import sawstead.preview.scene.Demo;
+import sawstead.preview.scene.Eye;
+import sawstead.preview.tags.TagColumn;
+import sawstead.preview.tape.Tape;
+import sawstead.preview.view.FloorView;
+
+/** A real window on a real (virtual) display, used as a person would. */
+class WindowTest {
+  @TempDir private Path folder;
+  private Path file;
+  private Stage stage;
+
+  @BeforeEach
+  void display() {
+    Display.demand();
+  }
+
+  @AfterEach
+  void closed() {
+    if (stage != null) {
+      Display.run(stage::hide);
+    }
+    Display.demandNoFaults();
+  }
+
+  private void open(String demo) throws Exception {
+    file = folder.resolve(demo + ".yaml");
+    Files.copy(Demo.file(demo), file);
+    stage = Toolkit.call(() -> Window.stage(file, false, 900, 600));
+    Display.until("it is judged", () -> !verdict().startsWith("reading"));
+  }
+
+  private Node find(String selector) {
+    return stage.getScene().lookup(selector);
+  }
+
+  private String verdict() {
+    return ((Label) find("#verdict")).getText();
+  }
+
+  private String height() {
+    return ((Label) find("#height")).getText();
+  }
+
+  private String news() {
+    return ((Label) find("#news")).getText();
+  }
+
+  private FloorView floor() {
+    return (FloorView) find(".room");
+  }
+
+  /** Opens the drawer, which is where the text is. */
+  private TextArea text() {
+    Display.run(
+        () -> {
+          if (find(".brief-drawer") == null) {
+            ((ToggleButton) find("#brief")).fire();
+          }
+          ((TabPane) find(".brief-drawer")).getSelectionModel().select(1);
+          stage.getScene().getRoot().applyCss();
+          stage.getScene().getRoot().layout();
+        });
+    return (TextArea) Toolkit.call(() -> find("#brief-text"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"first-brief", "granary-loft", "quay-shed"})
+  void everyDemo_opensAndSaysItsHeight(String demo) throws Exception {
+    open(demo);
+    assertTrue(height().contains("working height"), height());
+    assertTrue(floor().floor().station().parts().size() > 20);
+  }
+
+  @Test
+  void tape_pulled_opensTheLid_andPlayingIsLikewise() throws Exception {
+    open("lantern-alley");
+    Tape tape = (Tape) find("#tape");
+    Display.run(() -> tape.valueProperty().set(80));
+    String mover = floor().floor().station().movers().get(0).id();
+    assertTrue(floor().floor().arrangement().movers().containsValue(80.0), mover);
+    Display.run(() -> ((Button) find("#play")).fire());
+    Display.until("the lid moves", () -> tape.valueProperty().get() > 0);
+    Display.run(() -> ((Button) find("#play")).fire());
+  }
+
+  @Test
+  void tag_clicked_fliesThere() throws Exception {
+    open("lantern-alley");
+    Eye before = floor().eye();
+    assertTrue(Toolkit.call(() -> ((TagColumn) find(".tag-column")).choose(0)));
+    Display.until("the eye has moved", () -> !floor().eye().equals(before));
+    Display.run(() -> ((Slider) find("#spread")).setValue(0.5));
+    assertEquals(0.5, floor().floor().arrangement().spread());
+    Display.run(() -> ((Button) find("#stand-above")).fire());
+  }
+
+  @Test
+  void height_typedUndoneRedoneAndSaved() throws Exception {
+    open("lantern-alley");
+    TextArea area = text();
+    String before = area.getText();
+    int at = before.indexOf("workingHeight: 38") + "workingHeight: ".length();
+    Display.run(() -> area.replaceText(at, at + 2, "37"));
+    Display.until("the new height is judged", () -> height().contains("37 in"));
+    assertTrue(news().contains("working height 38 \u2192 37 in"), news());
+    Display.run(area::undo);
+    Display.until("the old height is back", () -> height().contains("38 in"));
+    Display.run(area::redo);
+    Display.until("and gone again", () -> height().contains("37 in"));
+    Display.run(() -> ((Button) find("#save")).fire());
+    String expected = before.substring(0, at) + "37" + before.substring(at + 2);
+    assertEquals(expected, Files.readString(file), "only the two digits differ");
+  }
+
+  @Test
+  void malformedText_keepsTheFloorAndNamesTheLine() throws Exception {
+    open("first-brief");
+    var shown = floor().floor();
+    TextArea area = text();
+    Display.run(() -> area.setText(area.getText().replace("units:", "unites:")));
+    Display.until("it is told", () -> news().contains("no station yet"));
+    assertEquals(shown, floor().floor());
+    Display.until("its line is marked", () -> find(".flaw") != null);
+  }
+
+  @Test
+  void fileChangedOnDisk_isReadAgain_andGoneIsTold() throws Exception {
+    open("lantern-alley");
+    String text = Files.readString(file);
+    Files.writeString(file, text.replace("workingHeight: 38", "workingHeight: 39"));
+    Display.until("the new file is judged", () -> height().contains("39 in"));
+    Files.delete(file);
+    Display.until("it is told", () -> news().contains("gone"));
+    assertTrue(height().contains("39 in"));
+    Display.run(() -> ((Button) find("#save")).fire());
+    assertTrue(Files.exists(file), "saving writes it again");
+  }
+
+  @Test
+  void changedOnDiskWhileTyping_losesNothing() throws Exception {
+    open("first-brief");
+    TextArea area = text();
+    Display.run(() -> area.appendText("# mine\n"));
+    Files.writeString(file, "# theirs\n" + Files.readString(file));
+    Display.until("it is told", () -> news().contains("somebody else"));
+    assertTrue(area.getText().endsWith("# mine\n"));
+    assertFalse(area.getText().startsWith("# theirs"));
+  }
+
+  @Test
+  void formFilledIn_changesItsBytesOnly() throws Exception {
+    open("lantern-alley");
+    String before = text().getText();
+    Display.run(
+        () -> {
+          TabPane drawer = (TabPane) find(".brief-drawer");
+          drawer.getSelectionModel().select(0);
+          drawer.lookupAll(".titled-pane").stream()
+              .map(n -> (TitledPane) n)
+              .filter(pane -> pane.getText().equals("station"))
+              .forEach(pane -> pane.setExpanded(true));
+          stage.getScene().getRoot().applyCss();
+          stage.getScene().getRoot().layout();
+        });
+    Display.run(() -> field("station.workingHeight").setText("37-1/2"));
+    String expected = before.replace("workingHeight: 38", "workingHeight: 37-1/2");
+    assertEquals(expected, text().getText());
+    Display.until("the new height is shown", () -> height().contains("37-1/2 in"));
+  }
+
+  private TextField field(String path) {
+    Node row =
+        stage.getScene().getRoot().lookupAll(".field-row").stream()
+            .filter(n -> ("row-" + path).equals(n.getId()))
+            .findFirst()
+            .orElseThrow(() -> new AssertionError("no field for " + path));
+    return (TextField) row.lookup(".text-field");
+  }
+
+  @Test
+  void darkLook_keepsWhatIsShown() throws Exception {
+    open("first-brief");
+    var light = floor().floor();
+    Display.run(() -> ((Button) find("#dark")).fire());
+    Display.until("it is drawn anew", () -> floor().floor() != light);
+    assertNotEquals("", verdict());
+    assertTrue(stage.getScene().getRoot().getStyleClass().contains("dark"));
+  }
+}
