@@ -77,12 +77,27 @@ class BreakdownTest {
   }
 
   @Test
-  void offcuts_areUsedFirst_andQuantityIsKept() throws CutRequestException {
+  void offcuts_areUsedBeforeANewSheet() throws CutRequestException {
     Breakdown breakdown =
         Breakdowns.of(
             TWO.replace(
-                "price: 80",
-                "price: 80, quantity: 1, offcuts: [{name: rack, length: 620, width: 310}]"));
+                "price: 80", "price: 80, offcuts: [{name: rack, length: 620, width: 610}]"));
+    assertEquals("rack", breakdown.plan().sheets().get(0).stock());
+    assertEquals(0, breakdown.plan().newSheets());
+    assertEquals(0, breakdown.plan().cost());
+  }
+
+  @Test
+  void quantity_isKept_andOffcutsTakeTheRest() throws CutRequestException {
+    // The first board fills a sheet, of which there is one.
+    Breakdown breakdown =
+        Breakdowns.of(
+            TWO.replace(
+                    "{id: a, stock: ply, outline: [[0,0],[600,0],[600,300],[0,300]]",
+                    "{id: a, stock: ply, outline: [[0,0],[2400,0],[2400,1200],[0,1200]]")
+                .replace(
+                    "price: 80",
+                    "price: 80, quantity: 1, offcuts: [{name: rack, length: 620, width: 310}]"));
     assertEquals(
         List.of("rack", "ply"),
         breakdown.plan().sheets().stream()
