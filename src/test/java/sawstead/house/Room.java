@@ -10,6 +10,7 @@ enum Room {
   MEASURE("a length knows nothing of what it measures"),
   SOLID("the kernel knows nothing of wood", MEASURE),
   SQUARING("the geometry of a fence knows no sled", MEASURE),
+  DRAWING("a drawing is lines and words on layers, whatever they show", SOLID, MEASURE),
   JOINERY("a joint changes two panels and knows no station", SOLID, MEASURE),
   BRIEF("a brief mirrors the file and computes nothing", MEASURE),
   INTAKE("reading a file makes a brief and designs nothing", BRIEF, SOLID, MEASURE),
@@ -41,6 +42,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   LAYOUT(
@@ -50,6 +52,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   BOOK(
@@ -59,6 +62,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   PREVIEW(
@@ -72,6 +76,7 @@ enum Room {
       INTAKE,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   CLI(
@@ -87,6 +92,7 @@ enum Room {
       BRIEF,
       JOINERY,
       SQUARING,
+      DRAWING,
       SOLID,
       MEASURE);
 
