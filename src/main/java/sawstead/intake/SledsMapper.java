@@ -111,6 +111,8 @@ final class SledsMapper {
         Measured.plusMinus(path, 700, 70, Origin.BANDED),
         true,
         Optional.empty(),
-        Measured.of(path, 0));
+        Measured.of(path, 0),
+        Optional.empty(),
+        List.of());
   }
 }
