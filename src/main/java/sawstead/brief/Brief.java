@@ -22,6 +22,7 @@ import sawstead.measure.Unit;
  * @param workshop screws, hole saws and glue at hand
  * @param extras panels of the user's own
  * @param cuts further cuts in panels of the station
+ * @param own units of the user's own
  */
 public record Brief(
     String name,
@@ -34,7 +35,8 @@ public record Brief(
     Optional<StationWish> station,
     Workshop workshop,
     List<ExtraPanel> extras,
-    List<AddedCuts> cuts) {
+    List<AddedCuts> cuts,
+    List<OwnUnit> own) {
   public Brief {
     requireNonNull(name, "name");
     requireNonNull(slug, "slug");
@@ -47,6 +49,7 @@ public record Brief(
     requireNonNull(workshop, "workshop");
     extras = List.copyOf(extras);
     cuts = List.copyOf(cuts);
+    own = List.copyOf(own);
   }
 
   /**

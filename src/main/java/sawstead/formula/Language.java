@@ -22,8 +22,10 @@ import dev.cel.runtime.CelRuntimeFactory;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 
@@ -100,17 +102,31 @@ public final class Language {
 
   private static final CelRuntime RUNTIME = runtime();
 
+  /** Languages and formulas are kept, since a brief is read again while a slider is dragged. */
+  private static final int MOST_KEPT = 2000;
+
+  private static final Map<List<Set<String>>, Language> KEPT = new ConcurrentHashMap<>();
+
   private final Set<String> names;
   private final CelCompiler compiler;
+  private final Map<String, Formula> formulas = new ConcurrentHashMap<>();
 
   /**
-   * A language.
+   * The language with these names.
    *
    * @param numbers names that stand for numbers
    * @param groups names that stand for maps from names to numbers, words or further maps
    * @throws IllegalArgumentException if a name is a word of the language itself
    */
-  public Language(Set<String> numbers, Set<String> groups) {
+  public static Language of(Set<String> numbers, Set<String> groups) {
+    if (KEPT.size() > MOST_KEPT) {
+      KEPT.clear();
+    }
+    return KEPT.computeIfAbsent(
+        List.of(Set.copyOf(numbers), Set.copyOf(groups)), k -> new Language(numbers, groups));
+  }
+
+  private Language(Set<String> numbers, Set<String> groups) {
     names = new TreeSet<>(numbers);
     names.addAll(groups);
     if (!Collections.disjoint(names, TAKEN)) {
@@ -135,6 +151,19 @@ public final class Language {
    * @throws FormulaException if it is none, or uses a name that this language does not have
    */
   public Formula formula(String text) throws FormulaException {
+    Formula known = formulas.get(text);
+    if (known != null) {
+      return known;
+    }
+    if (formulas.size() > MOST_KEPT) {
+      formulas.clear();
+    }
+    Formula read = read(text);
+    formulas.put(text, read);
+    return read;
+  }
+
+  private Formula read(String text) throws FormulaException {
     if (text.length() > LONGEST) {
       throw new FormulaException(
           "a formula of " + text.length() + " characters is too long",

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class LanguageTest {
 
-  private static final Language LANGUAGE = new Language(Set.of("width", "t"), Set.of("saw"));
+  private static final Language LANGUAGE = Language.of(Set.of("width", "t"), Set.of("saw"));
   private static final Map<String, Object> VALUES =
       Map.of(
           "width", 400.0, "t", 18.0, "saw", Map.of("table", Map.of("depth", 560.0)), "inch", 25.4);

@@ -27,6 +27,7 @@ public final class Units {
     List<Unit> units = new ArrayList<>();
     site.ifPresent(s -> units.addAll(of(s)));
     units.add(new ExtraUnit(brief));
+    units.addAll(DrawnUnit.of(brief, site));
     units.add(new AddedCutsUnit(brief.cuts()));
     List<FigureRule> rules = site.map(HeightFigures::of).orElse(List.of());
     return Designer.design(brief, site, units, rules);
