@@ -154,6 +154,9 @@ final class OutfeedLeaf implements Unit {
     for (String end : ENDS) {
       double out =
           draft.board(LEAF).box().high().y() - SHORT - draft.board(bar(end)).box().high().y();
+      if (out <= 0) {
+        continue;
+      }
       draft.mover(
           new Mover(
               bar(end) + "-slides",
