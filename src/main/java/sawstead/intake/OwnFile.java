@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import sawstead.brief.OwnDesign;
 import sawstead.brief.OwnParts;
@@ -68,12 +69,19 @@ final class OwnFile implements OwnDesign {
         && file.equals(o.file)
         && tree.equals(o.tree)
         && with.equals(o.with)
-        && roles.equals(o.roles);
+        && names(roles).equals(names(o.roles));
+  }
+
+  /** The sheets themselves are compared with the stock that they belong to. */
+  private static Map<String, String> names(Map<String, Sheet> roles) {
+    Map<String, String> names = new TreeMap<>();
+    roles.forEach((role, sheet) -> names.put(role, sheet.name()));
+    return names;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(id, file, tree, with, roles);
+    return Objects.hash(id, file, tree, with, names(roles));
   }
 
   @Override

@@ -8,11 +8,12 @@ import java.util.Set;
 /** The rooms, from the ground up, and the rooms that each may see. */
 enum Room {
   MEASURE("a length knows nothing of what it measures"),
+  FORMULA("a formula is a sum of numbers, whatever they measure"),
   SOLID("the kernel knows nothing of wood", MEASURE),
   DRAWING("a drawing is lines and words on layers, whatever they show", SOLID, MEASURE),
   JOINERY("a joint changes two panels and knows no station", SOLID, MEASURE),
   BRIEF("a brief mirrors the file and computes nothing", MEASURE),
-  INTAKE("reading a file makes a brief and designs nothing", BRIEF, SOLID, MEASURE),
+  INTAKE("reading a file makes a brief and designs nothing", BRIEF, FORMULA, SOLID, MEASURE),
   STATION(
       "a station is designed without knowing how it will be judged",
       BRIEF,
