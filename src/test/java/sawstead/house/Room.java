@@ -10,6 +10,7 @@ enum Room {
   MEASURE("a length knows nothing of what it measures"),
   FORMULA("a formula is a sum of numbers, whatever they measure"),
   SOLID("the kernel knows nothing of wood", MEASURE),
+  SQUARING("the geometry of a fence knows no sled", MEASURE),
   DRAWING("a drawing is lines and words on layers, whatever they show", SOLID, MEASURE),
   JOINERY("a joint changes two panels and knows no station", SOLID, MEASURE),
   BRIEF("a brief mirrors the file and computes nothing", MEASURE),
@@ -91,6 +92,7 @@ enum Room {
       INTAKE,
       BRIEF,
       JOINERY,
+      SQUARING,
       DRAWING,
       SOLID,
       MEASURE);
