@@ -40,6 +40,7 @@ final class BriefMapper {
         vac,
         new CastersMapper(brief).casters(),
         station,
+        new CuttingMapper(brief.section("cutting"), saw).cutting(),
         new WorkshopMapper(brief.section("workshop")).workshop(),
         panels,
         extras.cuts(panels));

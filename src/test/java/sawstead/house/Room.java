@@ -9,6 +9,8 @@ import java.util.Set;
 enum Room {
   MEASURE("a length knows nothing of what it measures"),
   SOLID("the kernel knows nothing of wood", MEASURE),
+  SQUARING("the geometry of a fence knows no sled", MEASURE),
+  DRAWING("a drawing is lines and words on layers, whatever they show", SOLID, MEASURE),
   JOINERY("a joint changes two panels and knows no station", SOLID, MEASURE),
   BRIEF("a brief mirrors the file and computes nothing", MEASURE),
   INTAKE("reading a file makes a brief and designs nothing", BRIEF, SOLID, MEASURE),
@@ -40,6 +42,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   LAYOUT(
@@ -49,6 +52,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   BOOK(
@@ -58,6 +62,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   WALK("an interview asks about a brief and knows neither terminal nor window", INTAKE, MEASURE),
@@ -73,6 +78,7 @@ enum Room {
       INTAKE,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   CLI(
@@ -88,6 +94,8 @@ enum Room {
       INTAKE,
       BRIEF,
       JOINERY,
+      SQUARING,
+      DRAWING,
       SOLID,
       MEASURE);
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.Point3D;
 import javafx.scene.AmbientLight;
 import javafx.scene.DirectionalLight;
@@ -17,6 +18,7 @@ import sawstead.joinery.Fastener;
 import sawstead.preview.look.Tokens;
 import sawstead.solid.Box;
 import sawstead.solid.Placement;
+import sawstead.station.Part;
 import sawstead.station.PartKind;
 import sawstead.station.Station;
 
@@ -50,6 +52,10 @@ public final class Floor {
         .forEach(
             (id, part) ->
                 shapes.put(id, new PartShape(part, heads.getOrDefault(id, List.of()), materials)));
+    for (Part guest : guests()) {
+      shapes.put(guest.id(), new PartShape(guest, List.of(), materials));
+      shapes.get(guest.id()).node().setVisible(false);
+    }
     root.getChildren().addAll(lights(look));
     ground = Ground.of(station, look);
     root.getChildren().add(ground);
@@ -74,10 +80,15 @@ public final class Floor {
   /** Boxes around all bodies that are shown, where they now are; never empty. */
   public List<Box> boxes() {
     List<Box> boxes =
-        station.parts().values().stream()
+        Stream.concat(station.parts().values().stream(), guests().stream())
             .flatMap(p -> arrangement.of(p, station).stream().map(by -> p.body().moved(by).box()))
             .toList();
     return boxes.isEmpty() ? List.of(Arrangement.box(station)) : boxes;
+  }
+
+  /** What is there only while some motion is made. */
+  private List<Part> guests() {
+    return station.movers().stream().flatMap(m -> m.setting().guests().stream()).toList();
   }
 
   /** Opens, spreads or unbuilds. */
@@ -112,9 +123,16 @@ public final class Floor {
     sortShapes();
   }
 
-  /** Shows only these bodies; an empty set shows all. */
+  /** Shows only these bodies; an empty set shows all that are there. */
   public void only(Set<String> ids) {
-    shapes.forEach((id, shape) -> shape.node().setVisible(ids.isEmpty() || ids.contains(id)));
+    shapes.forEach(
+        (id, shape) ->
+            shape
+                .node()
+                .setVisible(
+                    ids.isEmpty()
+                        ? arrangement.of(shape.part(), station).isPresent()
+                        : ids.contains(id)));
   }
 
   /** Takes the ground away, so that bodies alone are seen. */
@@ -137,7 +155,9 @@ public final class Floor {
   }
 
   private boolean isSeenThrough(PartShape shape) {
-    return seeThrough && shape.part().kind() == PartKind.ENVELOPE;
+    return seeThrough
+        && shape.part().kind() == PartKind.ENVELOPE
+        && station.parts().containsKey(shape.part().id());
   }
 
   /** JavaFX blends in the order of drawing, so what is seen through comes last. */
