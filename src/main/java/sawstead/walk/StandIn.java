@@ -93,7 +93,7 @@ final class StandIn {
     double low = node.schema().path("x-min").asDouble(Double.NEGATIVE_INFINITY);
     double high = node.schema().path("x-max").asDouble(Double.POSITIVE_INFINITY);
     nominal = Math.max(low, Math.min(high, turned(node, nominal)));
-    boolean scaled = scale != 1 || ratio(node) != 1;
+    boolean scaled = scale != 1 || ratio(node) != 1 || !node.schema().has("x-typical");
     double band = Math.max(usual.plus(), scaled ? Math.abs(nominal) * SCALED_BAND : 0);
     LengthFormat format = unit == Unit.MM ? LengthFormat.millimetres() : LengthFormat.inches(16);
     double mark = unit == Unit.MM ? 1 : 25.4 / 16;
@@ -138,7 +138,11 @@ final class StandIn {
   private Optional<String> typical(Node node) {
     JsonNode typical = node.schema().path("x-typical");
     if (typical.isEmpty()) {
-      return Optional.empty();
+      // A key that nobody has said what is typical for: its example is better than no answer.
+      JsonNode example = node.schema().path("examples").path(0);
+      return node.isMeasure() && node.required() && example.isTextual()
+          ? Optional.of(example.asText())
+          : Optional.empty();
     }
     int column = Math.max(0, kinds().indexOf(answers.written("saw.like")));
     return Optional.of(typical.path(Math.min(column, typical.size() - 1)).asText());

@@ -27,6 +27,7 @@ class DrawingsTest {
       } else if (key.isAsked()
           && key.required()
           && key.schema().path("x-unit").asText().equals("mm")
+          && key.schema().has("x-typical")
           && !key.path().contains("contents")
           && Drawings.of(key.path()).flatMap(Drawing::arrow).isEmpty()) {
         without.add(key.path());
