@@ -15,7 +15,14 @@ import java.util.Locale;
  *   <li>{@code x-default-band}: how far the default may be off; {@code x-unknown-band}: the same
  *       for {@code unknown} (four times the default's band if not given);
  *   <li>{@code x-default-from}: what the default follows from, where it is no fixed value;
- *   <li>{@code x-instead}: the end of the remedy when a value is out of range.
+ *   <li>{@code x-instead}: the end of the remedy when a value is out of range;
+ *   <li>{@code x-walk}: the stop of {@code x-walk-stops} at which the interview asks for it and for
+ *       what is in it, or {@code never}; {@code x-walk-gate}: {@code always} if a section is not
+ *       asked about as a whole; {@code x-walk-if}: the answer to the key beside it that makes it
+ *       worth asking;
+ *   <li>{@code x-typical}: what stands in for it in the interview when nobody knows, one value for
+ *       each kind of saw or one for all; {@code x-typical-of}: the measure that it grows with;
+ *       {@code x-typical-turns}: every second item of a list lies on the other side.
  * </ul>
  */
 public final class BriefSchema {

@@ -66,8 +66,10 @@ enum Room {
       DRAWING,
       SOLID,
       MEASURE),
+  WALK("an interview asks about a brief and knows neither terminal nor window", INTAKE, MEASURE),
   PREVIEW(
       "the window sits on everything but the command line",
+      WALK,
       BOOK,
       EXPORT,
       LAYOUT,
@@ -83,6 +85,7 @@ enum Room {
   CLI(
       "the command line starts everything and nothing starts it",
       PREVIEW,
+      WALK,
       BOOK,
       EXPORT,
       LAYOUT,
