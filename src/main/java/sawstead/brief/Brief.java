@@ -19,9 +19,11 @@ import sawstead.measure.Unit;
  * @param vac the shop vac, if one lives in the stand
  * @param casters what the stand rolls on
  * @param station what is to be built; empty when there is no saw
+ * @param cutting kerfs, and what can be brought to the table saw
  * @param workshop screws, hole saws and glue at hand
  * @param extras panels of the user's own
  * @param cuts further cuts in panels of the station
+ * @param own units of the user's own
  */
 public record Brief(
     String name,
@@ -32,9 +34,11 @@ public record Brief(
     Optional<Vac> vac,
     Casters casters,
     Optional<StationWish> station,
+    Cutting cutting,
     Workshop workshop,
     List<ExtraPanel> extras,
-    List<AddedCuts> cuts) {
+    List<AddedCuts> cuts,
+    List<OwnUnit> own) {
   public Brief {
     requireNonNull(name, "name");
     requireNonNull(slug, "slug");
@@ -44,9 +48,11 @@ public record Brief(
     requireNonNull(vac, "vac");
     requireNonNull(casters, "casters");
     requireNonNull(station, "station");
+    requireNonNull(cutting, "cutting");
     requireNonNull(workshop, "workshop");
     extras = List.copyOf(extras);
     cuts = List.copyOf(cuts);
+    own = List.copyOf(own);
   }
 
   /**

@@ -12,13 +12,13 @@ import sawstead.solid.Motion;
 import sawstead.solid.Sweep;
 import sawstead.station.Contact;
 import sawstead.station.Mover;
-import sawstead.station.Part;
+import sawstead.station.Situation;
 import sawstead.station.Station;
 
 /**
- * Makes every motion of a station among all bodies that it does not move. Besides the pairs that a
- * motion declares, those that the station declares may touch on the way. What is claimed is what
- * {@link Sweep} claims.
+ * Makes every motion of a station, in its setting, among all bodies that it does not move. Besides
+ * the pairs that a motion declares, those that the station declares may touch on the way. What is
+ * claimed is what {@link Sweep} claims.
  *
  * <p>When something stands in the way that has a motion of its own, the motion is made again with
  * that thing at the far end of its way, and so on: a leaf folds once the bars under it are pushed
@@ -37,7 +37,8 @@ final class Passages {
 
   private static Passage passage(Station station, Mover mover, double contact) {
     List<Contact> contacts = contacts(station, mover);
-    Mover complete = new Mover(mover.id(), mover.moves(), mover.motion(), contacts);
+    Mover complete =
+        new Mover(mover.id(), mover.moves(), mover.motion(), contacts, mover.setting());
     Sweep sweep = sweep(station, complete, List.of(), contact);
     Optional<Double> least =
         sweep.leastClearance().isPresent()
@@ -59,6 +60,8 @@ final class Passages {
       Optional<Mover> next =
           station.movers().stream()
               .filter(m -> m.moves().contains(with) && !made.contains(m))
+              .filter(m -> m.setting().isPlain())
+              .filter(m -> !mover.setting().others().containsKey(m.id()))
               .filter(m -> m.moves().stream().noneMatch(mover.moves()::contains))
               .findFirst();
       if (next.isEmpty()) {
@@ -71,20 +74,14 @@ final class Passages {
   }
 
   private static Sweep sweep(Station station, Mover mover, List<Mover> made, double contact) {
-    List<Body> movers = new ArrayList<>();
-    List<Body> obstacles = new ArrayList<>();
-    for (Part part : station.parts().values()) {
-      if (mover.moves().contains(part.id())) {
-        movers.add(part.body());
-      } else {
-        obstacles.add(placed(part.body(), made));
-      }
-    }
+    Situation situation = Situation.of(station, mover);
+    List<Body> obstacles = situation.standing().stream().map(b -> placed(b, made)).toList();
     Set<sawstead.solid.Contact> declared =
         mover.contacts().stream()
             .map(c -> new sawstead.solid.Contact(c.a(), c.b()))
             .collect(Collectors.toSet());
-    return Sweep.of(mover.motion(), movers, obstacles, declared, Math.max(contact, Sweep.BEGIN));
+    return Sweep.of(
+        mover.motion(), situation.moved(), obstacles, declared, Math.max(contact, Sweep.BEGIN));
   }
 
   /** A body at the far end of the motions made so far. */

@@ -46,6 +46,7 @@ public final class Main {
     line.addSubcommand(new BuildCommand(streams));
     line.addSubcommand(new SchemaCommand(streams));
     line.addSubcommand(new BreakdownCommand());
+    line.addSubcommand(new SquareCommand(streams));
     line.addSubcommand(new PictureCommand(streams));
     line.addSubcommand(new ShowCommand());
     line.addSubcommand(new WalkCommand(streams, System.in));

@@ -1,9 +1,12 @@
 package sawstead.station;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import sawstead.brief.Brief;
 import sawstead.joinery.Board;
 import sawstead.joinery.Fastener;
@@ -46,6 +49,37 @@ public record Station(
     steps = List.copyOf(steps);
     supports = List.copyOf(supports);
     remarks = List.copyOf(remarks);
+    demandKnown(parts, movers);
+  }
+
+  /** Refuses a setting that names what is not there, and a guest whose id is taken. */
+  private static void demandKnown(Map<String, Part> parts, List<Mover> movers) {
+    Set<String> ids = movers.stream().map(Mover::id).collect(Collectors.toSet());
+    Set<String> guests = new HashSet<>(parts.keySet());
+    for (Mover mover : movers) {
+      Setting setting = mover.setting();
+      for (String other : setting.others().keySet()) {
+        demand(ids.contains(other) && !other.equals(mover.id()), mover, "no other mover " + other);
+      }
+      for (String id : setting.aside()) {
+        demand(parts.containsKey(id), mover, "no body " + id + " to put aside");
+        demand(!mover.moves().contains(id), mover, id + " both moves and is put aside");
+      }
+      for (Part guest : setting.guests()) {
+        demand(guests.add(guest.id()), mover, "the id of its guest is taken: " + guest.id());
+      }
+    }
+  }
+
+  private static void demand(boolean holds, Mover mover, String otherwise) {
+    if (!holds) {
+      throw new IllegalArgumentException(mover.id() + ": " + otherwise);
+    }
+  }
+
+  /** The mover of that id, if there is one. */
+  public Optional<Mover> mover(String id) {
+    return movers.stream().filter(m -> m.id().equals(id)).findFirst();
   }
 
   /** The part of that id, if there is one. */

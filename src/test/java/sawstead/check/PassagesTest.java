@@ -18,6 +18,7 @@ import sawstead.station.Contact;
 import sawstead.station.Mover;
 import sawstead.station.Part;
 import sawstead.station.PartKind;
+import sawstead.station.Setting;
 import sawstead.station.Station;
 
 class PassagesTest {
@@ -109,5 +110,45 @@ class PassagesTest {
     Outcome outcome =
         new MotionCheck().judge(new Scene(station(parts, List.of(slide("a", 80), bolt))));
     assertEquals(List.of("stop motion-blocked"), Sample.rules(outcome));
+  }
+
+  /** A board of 100 that passes between two cubes only while the second is pushed aside. */
+  @Test
+  void of_aMotionInItsSetting_meetsWhatStandsThereThen() {
+    Part board = cube("board", -200, 0);
+    List<Part> parts = List.of(cube("b", 150, 0), cube("c", 400, 0));
+    Mover aside =
+        new Mover("b-slides", List.of("b"), new Slide(new Vec(0, 1, 0), 0, 120, 0), List.of());
+    Mover feed =
+        new Mover(
+            "feed",
+            List.of(),
+            new Slide(RIGHT, 0, 900, 0),
+            List.of(),
+            Setting.aside(List.of("c")).and(Map.of("b-slides", 104.0)).with(List.of(board)));
+    Passage clear = passage(parts, aside, feed);
+    assertTrue(clear.firstContact().isEmpty());
+    assertEquals(4, clear.leastClearance().orElseThrow(), 0.005);
+    Passage met =
+        passage(
+            parts,
+            aside,
+            new Mover(
+                "feed",
+                List.of(),
+                feed.motion(),
+                List.of(),
+                feed.setting().and(Map.of("b-slides", 99.0))));
+    assertEquals("b", met.firstContact().orElseThrow().with());
+    assertEquals(250.001, met.firstContact().orElseThrow().at(), 1e-6);
+    // What stands aside for it is no motion that it could wait for.
+    assertEquals(List.of(), met.after());
+  }
+
+  private static Passage passage(List<Part> parts, Mover... movers) {
+    return Passages.of(station(parts, List.of(movers)), 0.05).stream()
+        .filter(p -> p.mover().id().equals("feed"))
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -2,6 +2,7 @@ package sawstead.export.build;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
 import java.util.List;
 import sawstead.check.Report;
 import sawstead.export.Draft;
@@ -12,8 +13,8 @@ import sawstead.solid.Body;
 import sawstead.station.Part;
 
 /**
- * {@code stl/<id>.stl}: each panel flat, each envelope and each piece of hardware, in its local
- * frame; {@code stl/station.stl}: every body at its place.
+ * {@code stl/<id>.stl}: each panel flat, each envelope, piece of hardware and guest of a motion, in
+ * its local frame; {@code stl/station.stl}: every body at its place.
  */
 final class StlExporter implements Exporter {
   private static final FileName ASSEMBLED = FileName.parse("stl/station.stl");
@@ -26,7 +27,9 @@ final class StlExporter implements Exporter {
 
   @Override
   public void write(Report report, Draft folder) throws IOException {
-    for (Part part : report.station().parts().values()) {
+    List<Part> parts = new ArrayList<>(report.station().parts().values());
+    report.passages().forEach(p -> parts.addAll(p.mover().setting().guests()));
+    for (Part part : parts) {
       try (OutputStream out = folder.open(FileName.of("stl", part.id(), "stl"))) {
         writer.write(part.id(), part.body().solid().mesh(), out);
       }

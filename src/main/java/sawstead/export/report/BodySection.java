@@ -18,7 +18,7 @@ final class BodySection {
     json.objects("bodies", station.parts().values(), part -> write(part, json));
   }
 
-  private static void write(Part part, Json json) throws IOException {
+  static void write(Part part, Json json) throws IOException {
     Solid solid = part.body().solid();
     Box local = solid.box();
     json.text("id", part.id());

@@ -1,7 +1,7 @@
 package sawstead.export.report;
 
 import java.io.IOException;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sawstead.check.Passage;
 import sawstead.check.Report;
@@ -9,7 +9,8 @@ import sawstead.solid.Motion;
 import sawstead.solid.Slide;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
-import sawstead.station.Part;
+import sawstead.station.Setting;
+import sawstead.station.Situation;
 import sawstead.station.Station;
 
 /** {@code motions}: what moves, how far, and what it meets. */
@@ -40,6 +41,19 @@ final class MotionSection {
     }
     writeContact(passage.firstContact(), json);
     json.texts("after", passage.after());
+    write(passage.mover().setting(), json);
+  }
+
+  /** How everything stands meanwhile; guests are placed as they are at the motion's rest. */
+  private static void write(Setting setting, Json json) throws IOException {
+    json.numbers("set", setting.set().columnMajor());
+    json.texts("aside", setting.aside());
+    json.openObject("others");
+    for (Map.Entry<String, Double> other : setting.others().entrySet()) {
+      json.number(other.getKey(), other.getValue());
+    }
+    json.close();
+    json.objects("guests", setting.guests(), guest -> BodySection.write(guest, json));
   }
 
   private static void writeContact(Optional<Passage.Contact> contact, Json json)
@@ -61,9 +75,7 @@ final class MotionSection {
     if (passage.mover().motion() instanceof Turn turn) {
       return turn.at();
     }
-    List<Part> parts =
-        passage.mover().moves().stream().flatMap(id -> station.part(id).stream()).toList();
-    return parts.isEmpty() ? Vec.ZERO : parts.get(0).body().centroid();
+    return Situation.of(station, passage.mover()).moved().get(0).centroid();
   }
 
   private static Vec direction(Motion motion) {

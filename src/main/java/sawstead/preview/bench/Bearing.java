@@ -156,7 +156,10 @@ public final class Bearing {
     List<Pose> poses = new ArrayList<>();
     Placement first = null;
     for (String id : bodies) {
-      Body body = of.parts().get(id).body();
+      if (of.part(id).isEmpty()) {
+        continue;
+      }
+      Body body = of.part(id).get().body();
       first = first == null ? body.placement().inverse() : first;
       Placement seen = first.after(body.placement());
       poses.add(
@@ -167,7 +170,8 @@ public final class Bearing {
     }
     for (Mover mover : of.movers()) {
       if (ids.contains(mover.id()) && first != null) {
-        Placement far = first.after(mover.motion().at(mover.motion().to()));
+        Placement far =
+            first.after(mover.motion().at(mover.motion().to()).after(mover.setting().set()));
         poses.add(
             new Pose(null, List.of(far.apply(new Vec(0, 0, 0)), far.apply(new Vec(0, 900, 900)))));
       }

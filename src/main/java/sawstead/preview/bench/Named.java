@@ -7,7 +7,10 @@ import sawstead.station.Station;
 public final class Named {
   private Named() {}
 
-  /** The body itself, what a motion moves, what a fastener joins, or all bodies of a unit. */
+  /**
+   * The body itself (or a guest of a motion), what a motion moves, what a fastener joins, or all
+   * bodies of a unit.
+   */
   public static List<String> of(String id, Station station) {
     if (station.parts().containsKey(id)) {
       return List.of(id);
@@ -15,6 +18,9 @@ public final class Named {
     for (var mover : station.movers()) {
       if (mover.id().equals(id)) {
         return mover.moves();
+      }
+      if (mover.setting().guests().stream().anyMatch(g -> g.id().equals(id))) {
+        return List.of(id);
       }
     }
     for (var fastener : station.fasteners()) {

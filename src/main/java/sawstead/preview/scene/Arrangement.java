@@ -14,17 +14,22 @@ import sawstead.station.Step;
 /**
  * What of a station is open, spread or built so far. Says where each body then is.
  *
+ * <p>A motion that has a setting of its own (a board being fed, a sled set on the table) is shown
+ * in it as long as it is the last that was moved; then its setting goes, and its guests with it.
+ *
  * @param movers parameter of each mover that is not at rest, by id: mm or degrees
+ * @param last id of the mover that was moved last
  * @param spread 0 together, 1 spread wide along the directions in which parts come
  * @param built steps done, the last of them perhaps in part: 3.4 is three steps done and the fourth
  *     40 % on its way; {@link #ALL} when everything stands
  */
-public record Arrangement(Map<String, Double> movers, double spread, double built) {
+public record Arrangement(
+    Map<String, Double> movers, Optional<String> last, double spread, double built) {
   /** Everything is built. */
   public static final double ALL = Double.POSITIVE_INFINITY;
 
   /** Everything built, shut and together. */
-  public static final Arrangement REST = new Arrangement(Map.of(), 0, ALL);
+  public static final Arrangement REST = new Arrangement(Map.of(), Optional.empty(), 0, ALL);
 
   /** How far a part comes from, mm. */
   private static final double WAY = 450;
@@ -41,29 +46,35 @@ public record Arrangement(Map<String, Double> movers, double spread, double buil
   public Arrangement moving(String mover, double parameter) {
     Map<String, Double> more = new TreeMap<>(movers);
     more.put(mover, parameter);
-    return new Arrangement(more, spread, built);
+    return new Arrangement(more, Optional.of(mover), spread, built);
   }
 
   /** The same, spread otherwise. */
   public Arrangement spread(double share) {
-    return new Arrangement(movers, share, built);
+    return new Arrangement(movers, last, share, built);
   }
 
   /** The same, built so far. */
   public Arrangement built(double steps) {
-    return new Arrangement(movers, spread, steps);
+    return new Arrangement(movers, last, spread, steps);
   }
 
-  /** The motion of a part from where the station has it; empty while it is not there yet. */
+  /**
+   * The motion of a body from where the station (or, of a guest, its setting) has it; empty while
+   * it is not there.
+   */
   public Optional<Placement> of(Part part, Station station) {
-    Optional<Step> step = stepOf(part.id(), station);
-    Placement by = Placement.identity();
-    for (Mover mover : station.movers()) {
-      Double parameter = movers.get(mover.id());
-      if (parameter != null && mover.moves().contains(part.id())) {
-        by = mover.motion().at(parameter).after(by);
-      }
+    Optional<Mover> shown = last.flatMap(station::mover).filter(m -> movers.containsKey(m.id()));
+    if (!station.parts().containsKey(part.id())) {
+      return shown
+          .filter(m -> m.setting().guests().contains(part))
+          .map(m -> m.motion().at(movers.get(m.id())));
     }
+    if (shown.isPresent() && shown.get().setting().aside().contains(part.id())) {
+      return Optional.empty();
+    }
+    Optional<Step> step = stepOf(part.id(), station);
+    Placement by = moved(part.id(), station, shown);
     if (step.isPresent() && built != ALL) {
       double done = built - (step.get().number() - 1);
       if (done <= 0) {
@@ -74,6 +85,29 @@ public record Arrangement(Map<String, Double> movers, double spread, double buil
       }
     }
     return Optional.of(spread == 0 ? by : by.moved(apart(part, step, station)));
+  }
+
+  /** By all that is moved; what the last mover's setting wants of others goes before their own. */
+  private Placement moved(String id, Station station, Optional<Mover> shown) {
+    Map<String, Double> all = new TreeMap<>();
+    for (Mover mover : station.movers()) {
+      if (movers.containsKey(mover.id()) && mover.setting().isPlain()) {
+        all.put(mover.id(), movers.get(mover.id()));
+      }
+    }
+    shown.ifPresent(m -> all.putAll(m.setting().others()));
+    shown.ifPresent(m -> all.remove(m.id()));
+    Placement by = Placement.identity();
+    for (Map.Entry<String, Double> one : all.entrySet()) {
+      by = after(by, station.mover(one.getKey()).orElseThrow(), one.getValue(), id);
+    }
+    return shown.isPresent() ? after(by, shown.get(), movers.get(shown.get().id()), id) : by;
+  }
+
+  private static Placement after(Placement by, Mover mover, double parameter, String id) {
+    return mover.moves().contains(id)
+        ? mover.motion().at(parameter).after(mover.setting().set()).after(by)
+        : by;
   }
 
   private Vec apart(Part part, Optional<Step> step, Station station) {

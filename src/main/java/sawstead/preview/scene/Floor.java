@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.Point3D;
 import javafx.scene.AmbientLight;
 import javafx.scene.DirectionalLight;
@@ -21,6 +22,7 @@ import sawstead.solid.Box;
 import sawstead.solid.Mesh;
 import sawstead.solid.Placement;
 import sawstead.station.Mover;
+import sawstead.station.Part;
 import sawstead.station.PartKind;
 import sawstead.station.Station;
 
@@ -55,6 +57,10 @@ public final class Floor {
         .forEach(
             (id, part) ->
                 shapes.put(id, new PartShape(part, heads.getOrDefault(id, List.of()), materials)));
+    for (Part guest : guests()) {
+      shapes.put(guest.id(), new PartShape(guest, List.of(), materials));
+      shapes.get(guest.id()).node().setVisible(false);
+    }
     root.getChildren().addAll(lights(look));
     ground = Ground.of(station, look);
     root.getChildren().add(ground);
@@ -80,10 +86,15 @@ public final class Floor {
   /** Boxes around all bodies that are shown, where they now are; never empty. */
   public List<Box> boxes() {
     List<Box> boxes =
-        station.parts().values().stream()
+        Stream.concat(station.parts().values().stream(), guests().stream())
             .flatMap(p -> arrangement.of(p, station).stream().map(by -> p.body().moved(by).box()))
             .toList();
     return boxes.isEmpty() ? List.of(Arrangement.box(station)) : boxes;
+  }
+
+  /** What is there only while some motion is made. */
+  private List<Part> guests() {
+    return station.movers().stream().flatMap(m -> m.setting().guests().stream()).toList();
   }
 
   /** Opens, spreads or unbuilds. */
@@ -120,7 +131,9 @@ public final class Floor {
 
   /** A body where it now stands; empty if there is none, or it is not built yet. */
   public Optional<Body> body(String id) {
-    return station.part(id).flatMap(p -> arrangement.of(p, station).map(by -> p.body().moved(by)));
+    return Optional.ofNullable(shapes.get(id))
+        .map(PartShape::part)
+        .flatMap(p -> arrangement.of(p, station).map(by -> p.body().moved(by)));
   }
 
   /** Draws what is shared by bodies, and nothing that was drawn so before. */
@@ -153,9 +166,16 @@ public final class Floor {
     return shades.toolCount();
   }
 
-  /** Shows only these bodies; an empty set shows all. */
+  /** Shows only these bodies; an empty set shows all that are there. */
   public void only(Set<String> ids) {
-    shapes.forEach((id, shape) -> shape.node().setVisible(ids.isEmpty() || ids.contains(id)));
+    shapes.forEach(
+        (id, shape) ->
+            shape
+                .node()
+                .setVisible(
+                    ids.isEmpty()
+                        ? arrangement.of(shape.part(), station).isPresent()
+                        : ids.contains(id)));
   }
 
   /** Takes the ground away, so that bodies alone are seen. */
@@ -178,7 +198,9 @@ public final class Floor {
   }
 
   private boolean isSeenThrough(PartShape shape) {
-    return seeThrough && shape.part().kind() == PartKind.ENVELOPE;
+    return seeThrough
+        && shape.part().kind() == PartKind.ENVELOPE
+        && station.parts().containsKey(shape.part().id());
   }
 
   /** JavaFX blends in the order of drawing, so what is seen through comes last. */

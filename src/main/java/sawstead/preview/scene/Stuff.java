@@ -25,7 +25,7 @@ enum Stuff {
   }
 
   static Stuff of(Part part) {
-    if (part.kind() == PartKind.PANEL) {
+    if (part.kind() == PartKind.PANEL || part.stock().isPresent()) {
       return WOOD;
     }
     String id = part.id();

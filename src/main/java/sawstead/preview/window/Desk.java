@@ -393,7 +393,7 @@ final class Desk {
             s ->
                 about.stream()
                     .flatMap(id -> Named.of(id, s).stream())
-                    .map(id -> s.parts().get(id))
+                    .flatMap(id -> s.part(id).stream())
                     .map(Part::body)
                     .map(b -> b.box().centre())
                     .findFirst());

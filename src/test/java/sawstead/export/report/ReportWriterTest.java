@@ -57,7 +57,9 @@ class ReportWriterTest {
     assertKeys("bodies", "id kind stock thickness length width volume volumeExact mass uncut");
     assertKeys("bodies", "centroid box placement stl");
     assertKeys("clashes", "a b volume depth at");
-    assertKeys("motions", "id kind moves axis from to rest contacts leastClearance firstContact");
+    assertKeys(
+        "motions",
+        "id kind moves axis from to rest contacts leastClearance firstContact after set aside others guests");
     assertKeys("steps", "number places fixing direction");
     assertKeys("fasteners", "id kind joins at axis length diameter pilot step reachable");
     assertKeys("findings", "severity rule about at says remedy");

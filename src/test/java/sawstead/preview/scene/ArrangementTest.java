@@ -4,11 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sawstead.solid.Body;
 import sawstead.solid.Placement;
+import sawstead.solid.Slide;
+import sawstead.solid.Solids;
 import sawstead.solid.Vec;
 import sawstead.station.Mover;
 import sawstead.station.Part;
+import sawstead.station.PartKind;
+import sawstead.station.Setting;
 import sawstead.station.Station;
 import sawstead.station.Step;
 
@@ -64,5 +73,53 @@ class ArrangementTest {
             .distance(base.body().moved(wide.of(base, station).orElseThrow()).box().centre());
     assertTrue(after > 1.3 * before, before + " to " + after);
     assertFalse(wide.equals(Arrangement.REST));
+  }
+
+  @Test
+  void moving_aMotionWithASetting_showsItUntilAnotherMoves() {
+    Part board =
+        new Part(
+            PartKind.ENVELOPE,
+            Optional.of("ply-18"),
+            1,
+            new Body("feed/board", Solids.box(300, 200, 18), Placement.at(new Vec(0, -900, 1000))));
+    Setting setting =
+        new Setting(
+            Placement.identity(),
+            List.of("saw/guard"),
+            Map.of("saw/fence-travels", 300.0),
+            List.of(board));
+    Mover feed =
+        new Mover("feed", List.of(), new Slide(new Vec(0, 1, 0), 0, 900, 0), List.of(), setting);
+    Station more = with(feed);
+    Part guard = more.part("saw/guard").orElseThrow();
+    Part fence = more.part("saw/fence").orElseThrow();
+    Arrangement fed = Arrangement.REST.moving("feed", 400);
+    assertEquals(Placement.at(new Vec(0, 400, 0)), fed.of(board, more).orElseThrow());
+    assertTrue(fed.of(guard, more).isEmpty());
+    double way = 300 - more.mover("saw/fence-travels").orElseThrow().motion().rest();
+    assertEquals(Placement.at(new Vec(way, 0, 0)), fed.of(fence, more).orElseThrow());
+    Arrangement then = fed.moving("outfeed/lid-left-opens", 20);
+    assertTrue(then.of(board, more).isEmpty());
+    assertTrue(then.of(guard, more).isPresent());
+    assertEquals(Placement.identity(), then.of(fence, more).orElseThrow());
+    assertTrue(Arrangement.REST.of(board, more).isEmpty());
+  }
+
+  private Station with(Mover mover) {
+    List<Mover> movers = new ArrayList<>(station.movers());
+    movers.add(mover);
+    return new Station(
+        station.brief(),
+        station.site(),
+        station.parts(),
+        station.boards(),
+        station.fasteners(),
+        station.contacts(),
+        movers,
+        station.steps(),
+        station.figures(),
+        station.supports(),
+        station.remarks());
   }
 }
