@@ -35,13 +35,17 @@ final class Balance {
     this.supports = List.copyOf(supports);
   }
 
-  /** The balance of a station as it stands; empty when nothing of it has a mass. */
+  /**
+   * The balance of a station as it stands, without what stands beside it; empty when nothing of it
+   * has a mass.
+   */
   static Optional<Balance> of(Scene scene) {
     double mass = 0;
     Vec moment = Vec.ZERO;
+    Set<String> alone = Standing.alone(scene.parts());
     Set<String> beside = beside(scene);
     for (Part part : scene.parts()) {
-      if (beside.contains(part.id())) {
+      if (alone.contains(part.id()) || beside.contains(part.id())) {
         continue;
       }
       mass += part.mass();

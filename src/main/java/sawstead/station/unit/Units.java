@@ -3,6 +3,7 @@ package sawstead.station.unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.ServiceLoader;
 import sawstead.brief.Brief;
 import sawstead.brief.OutfeedWish;
 import sawstead.station.DesignException;
@@ -12,6 +13,7 @@ import sawstead.station.SawPlace;
 import sawstead.station.Site;
 import sawstead.station.Station;
 import sawstead.station.Unit;
+import sawstead.station.UnitSource;
 
 /** All units that a station can have. A new unit is one class in this package and one line here. */
 public final class Units {
@@ -35,6 +37,8 @@ public final class Units {
     Optional<SawPlace> place = site.map(SawPlace::of).or(() -> brief.saw().map(SawPlace::alone));
     place.ifPresent(p -> jigs(brief, p, units, sums));
     units.add(new ExtraUnit(brief));
+    units.addAll(DrawnUnit.of(brief, site));
+    ServiceLoader.load(UnitSource.class).forEach(s -> units.addAll(s.units(brief, site)));
     units.add(new AddedCutsUnit(brief.cuts()));
     return Designer.design(brief, site, units, sums);
   }
