@@ -60,4 +60,11 @@ class SledCheckTest {
     assertTrue(note.says().contains("150 mm wide, 64 mm thick"), note.says());
     assertTrue(note.says().contains("the base is 223.87 mm"), note.says());
   }
+
+  @Test
+  void hand_atTheClamp_keepsItsDistance() {
+    assertEquals(List.of(), grave("kind: small-parts"));
+    assertEquals(List.of(), grave("kind: small-parts, hands: 200"));
+    assertEquals(List.of("stop hands-near"), grave("kind: small-parts, hands: 120"));
+  }
 }
