@@ -72,6 +72,20 @@ class ReadmeTest {
         "only the example panel, which hangs in the air, may be in the way");
   }
 
+  @Test
+  void smallestBriefWithSledsAndInserts_canBeCut() throws Exception {
+    String saw =
+        yaml(readme(), 0).replaceAll("(?m)^(vac|casters|station):.*\\n|^  workingHeight.*\\n", "");
+    String text = saw + yaml(readme(), 3);
+    Brief brief = BriefReader.read("README.md", text.getBytes(StandardCharsets.UTF_8));
+    Report report = Inspector.inspect(Units.station(brief));
+    assertTrue(report.station().parts().containsKey("crosscut/base"));
+    assertTrue(report.station().parts().containsKey("small/clamp-arm"));
+    assertTrue(report.station().parts().containsKey("zero-clearance/plate"));
+    assertEquals(
+        List.of(), report.findings().stream().filter(f -> f.severity() != Severity.NOTE).toList());
+  }
+
   /** Every rule that the code can name stands in the table, and the table names no other. */
   @Test
   void rules_areAllExplained() throws IOException {

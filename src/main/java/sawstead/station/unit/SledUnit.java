@@ -197,7 +197,7 @@ final class SledUnit implements Unit {
             apart),
         String.format(
             Locale.ROOT,
-            "drive these two first, cut five sides, ask `square --pivot %s --screw %.1f`, then drive the rest",
+            "drive these two first, cut five sides, ask `square --pivot %s --screw '%.1f mm'`, then drive the rest",
             pivotRight ? "right" : "left",
             apart));
   }
