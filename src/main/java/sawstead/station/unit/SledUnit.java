@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import sawstead.joinery.Fastener;
+import sawstead.measure.LengthFormat;
 import sawstead.solid.Box;
 import sawstead.solid.Placement;
 import sawstead.solid.Slide;
@@ -191,15 +192,20 @@ final class SledUnit implements Unit {
         List.of((pivotRight ? last : first).id(), (pivotRight ? first : last).id()),
         String.format(
             Locale.ROOT,
-            "the fence turns on its %s screw; the %s one, %.1f mm away, squares it",
+            "the fence turns on its %s screw; the %s one, %s away, squares it",
             pivotRight ? "right" : "left",
             pivotRight ? "left" : "right",
-            apart),
+            length(apart)),
         String.format(
             Locale.ROOT,
-            "drive these two first, cut five sides, ask `square --pivot %s --screw '%.1f mm'`, then drive the rest",
+            "drive these two first, cut five sides, ask `square --pivot %s --screw '%s'`, then drive the rest",
             pivotRight ? "right" : "left",
-            apart));
+            length(apart)));
+  }
+
+  /** A length as the user reads it. */
+  private String length(double millimetres) {
+    return LengthFormat.of(plan.brief().units()).withUnit(millimetres);
   }
 
   private void tellMotions(Draft draft) {
@@ -312,9 +318,9 @@ final class SledUnit implements Unit {
           about,
           String.format(
               Locale.ROOT,
-              "without a bridge only fence and uncut edge hold the halves of the base together; lifted, the lighter one sags %.1f mm under 20 N at its far corner, but boards wider than %.0f mm may reach beyond the base",
+              "without a bridge only fence and uncut edge hold the halves of the base together; lifted, the lighter one sags %.1f mm under 20 N at its far corner, but boards wider than %s may reach beyond the base",
               sag,
-              plan.widest()),
+              length(plan.widest())),
           "lift it by the fence, and keep its far edge from knocks; add the bridge if you do not"
               + " need the width");
     }
