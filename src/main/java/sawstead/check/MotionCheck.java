@@ -10,6 +10,7 @@ import sawstead.solid.Slide;
  *
  * <ul>
  *   <li>{@code motion-blocked} (stop): a fence, a lid, a leaf or a bar meets something on its way;
+ *   <li>{@code door-blocked} (mind): the room's door meets the station before it is open;
  *   <li>{@code motion-order} (note): it does, but what it meets can be moved out of its way first.
  * </ul>
  *
@@ -55,6 +56,14 @@ final class MotionCheck implements Check {
     double way = Math.abs(contact.at() - passage.mover().motion().from());
     String after =
         slide ? scene.words().length(way) : String.format(Locale.ROOT, "%.1f degrees", way);
+    if (passage.mover().id().startsWith("room/door")) {
+      return Finding.mind(
+          "door-blocked",
+          List.of(passage.mover().id(), contact.mover(), contact.with()),
+          contact.point(),
+          "the room's door meets " + contact.with() + " after " + after,
+          "stand the station elsewhere in the room, or roll it aside to go out");
+    }
     return Finding.stop(
         "motion-blocked",
         List.of(passage.mover().id(), contact.mover(), contact.with()),

@@ -30,6 +30,7 @@ final class BriefMapper {
         saw.map(s -> new StationMapper(brief.section("station"), s, vac.isPresent(), sheets))
             .map(StationMapper::station);
     ExtrasMapper extras = new ExtrasMapper(brief, sheets);
+    RoomMapper room = new RoomMapper(brief);
     List<ExtraPanel> panels = extras.panels();
     return new Brief(
         name,
@@ -40,6 +41,9 @@ final class BriefMapper {
         vac,
         new CastersMapper(brief).casters(),
         station,
+        room.room(),
+        room.feeds(),
+        room.states(),
         new WorkshopMapper(brief.section("workshop")).workshop(),
         panels,
         extras.cuts(panels));

@@ -164,6 +164,11 @@ public final class Draft {
     movers.add(mover);
   }
 
+  /** The motions added so far. */
+  public List<Mover> movers() {
+    return List.copyOf(movers);
+  }
+
   /** Adds the next step of the build. */
   public void step(List<String> places, String fixing, Vec direction, List<String> cautions) {
     steps.add(new Step(steps.size() + 1, places, fixing, direction, cautions));

@@ -28,6 +28,7 @@ public final class Units {
     site.ifPresent(s -> units.addAll(of(s)));
     units.add(new ExtraUnit(brief));
     units.add(new AddedCutsUnit(brief.cuts()));
+    site.flatMap(s -> brief.room().map(r -> new RoomUnit(s, r))).ifPresent(units::add);
     List<FigureRule> rules = site.map(HeightFigures::of).orElse(List.of());
     return Designer.design(brief, site, units, rules);
   }
