@@ -22,6 +22,7 @@ import sawstead.measure.Unit;
  * @param room the room it stands in, if it was measured
  * @param feeds boards that are fed; empty when the brief leaves them to habit
  * @param states motions to be made while others stand elsewhere
+ * @param cutting kerfs, and what can be brought to the table saw
  * @param workshop screws, hole saws and glue at hand
  * @param extras panels of the user's own
  * @param cuts further cuts in panels of the station
@@ -38,6 +39,7 @@ public record Brief(
     Optional<Room> room,
     Optional<List<Feed>> feeds,
     List<State> states,
+    Cutting cutting,
     Workshop workshop,
     List<ExtraPanel> extras,
     List<AddedCuts> cuts) {
@@ -53,6 +55,7 @@ public record Brief(
     requireNonNull(room, "room");
     feeds = feeds.map(List::copyOf);
     states = List.copyOf(states);
+    requireNonNull(cutting, "cutting");
     requireNonNull(workshop, "workshop");
     extras = List.copyOf(extras);
     cuts = List.copyOf(cuts);

@@ -2,6 +2,7 @@ package sawstead.brief;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.List;
 import java.util.Optional;
 import sawstead.measure.Measured;
 
@@ -17,6 +18,8 @@ import sawstead.measure.Measured;
  * @param grainAlongLength whether the face grain runs along the length
  * @param price a sheet, in the user's money
  * @param trim cut off every factory edge, mm
+ * @param quantity how many there are; empty when more can be bought
+ * @param offcuts rectangles of it left from earlier work
  */
 public record Sheet(
     String name,
@@ -27,7 +30,9 @@ public record Sheet(
     Measured density,
     boolean grainAlongLength,
     Optional<Double> price,
-    Measured trim) {
+    Measured trim,
+    Optional<Integer> quantity,
+    List<SheetOffcut> offcuts) {
   public Sheet {
     requireNonNull(name, "name");
     requireNonNull(length, "length");
@@ -37,5 +42,7 @@ public record Sheet(
     requireNonNull(density, "density");
     requireNonNull(price, "price");
     requireNonNull(trim, "trim");
+    requireNonNull(quantity, "quantity");
+    offcuts = List.copyOf(offcuts);
   }
 }

@@ -8,6 +8,11 @@ import sawstead.check.Report;
 import sawstead.intake.BriefException;
 import sawstead.intake.BriefLines;
 import sawstead.intake.BriefReader;
+import sawstead.layout.Complaint;
+import sawstead.layout.CutRequestException;
+import sawstead.layout.Effort;
+import sawstead.layout.packing.Watch;
+import sawstead.layout.shop.Breakdown;
 import sawstead.station.DesignException;
 import sawstead.station.Station;
 import sawstead.station.unit.Units;
@@ -28,6 +33,26 @@ final class Bench {
     Station station = design(file, brief);
     progress.begin("checking " + station.parts().size() + " bodies");
     return Inspector.inspect(station);
+  }
+
+  /**
+   * Plans the cuts of a judged station.
+   *
+   * @throws CutRequestException with every complaint at its place in the file
+   */
+  static Breakdown breakdown(Path file, Report report, Effort effort, Watch watch)
+      throws CutRequestException {
+    try {
+      return Breakdown.of(report, effort, watch);
+    } catch (CutRequestException e) {
+      throw new CutRequestException(e.complaints().stream().map(c -> placed(file, c)).toList());
+    }
+  }
+
+  private static Complaint placed(Path file, Complaint complaint) {
+    int line = BriefLines.lineOf(file, complaint.where());
+    String where = file + (line > 0 ? ":" + line : "") + ", " + complaint.where();
+    return new Complaint(complaint.code(), complaint.what(), where, complaint.remedy());
   }
 
   private static Brief read(Path file) throws Refusal {

@@ -2,16 +2,19 @@ package sawstead.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import sawstead.layout.Board;
+import sawstead.check.Report;
+import sawstead.export.ExportException;
+import sawstead.export.FileName;
+import sawstead.export.OutputFolder;
 import sawstead.layout.Complaint;
 import sawstead.layout.CutPlan;
 import sawstead.layout.CutPlanText;
@@ -20,82 +23,47 @@ import sawstead.layout.CutPlanner;
 import sawstead.layout.CutRequest;
 import sawstead.layout.CutRequestException;
 import sawstead.layout.Effort;
-import sawstead.layout.Kerfs;
-import sawstead.layout.Millimetres;
-import sawstead.layout.PartListReader;
-import sawstead.layout.SawLimits;
-import sawstead.layout.Stock;
+import sawstead.layout.sheet.BreakdownFiles;
+import sawstead.layout.shop.Breakdown;
+import sawstead.layout.shop.BreakdownText;
 
-/** Lays out a plain part list on sheets: {@code breakdown LIST.csv --sheet 2440x1220}. */
+/**
+ * Lays out the panels of a brief on its sheets, or a plain part list: {@code breakdown FILE.yaml},
+ * {@code breakdown LIST.csv --sheet 2440x1220}.
+ */
 @Command(
     name = "breakdown",
     mixinStandardHelpOptions = true,
-    description = "Lays out a part list on sheets and says which cuts free the parts, in order.",
+    description = "Lays out panels on sheets and says which cuts free them, in order.",
     footer = {
       "",
-      "The list is CSV: part,length,width,quantity,grain (mm; grain along, across or free).",
-      "Same list, same seed, same plan. Exit codes: 0 fine, 2 bad input."
+      "A brief (.yaml) says its own sheets, offcuts, kerfs and limits. A list (.csv) is",
+      "part,length,width,quantity,grain (mm; grain along, across or free) and needs --sheet.",
+      "Same input, same seed, same plan.",
+      "Exit codes: 0 fine, 1 do not cut this station, 2 bad input, 3 a fault of the program."
     })
 public final class BreakdownCommand implements Callable<Integer> {
-  private static final String BOARD = "board";
-  private static final int BAD_INPUT = 2;
-
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "LIST.csv", description = "The parts to cut.")
-  private Path list;
+  @Parameters(paramLabel = "FILE", description = "A brief (.yaml) or a part list (.csv).")
+  private Path file;
+
+  @Mixin private BreakdownOptions options;
 
   @Option(
-      names = "--sheet",
-      required = true,
-      paramLabel = "LxW",
-      description = "Size of a sheet, grain along L, for example 2440x1220. May be repeated.")
-  private List<String> sheets;
-
-  @Option(
-      names = "--offcut",
-      paramLabel = "NAME=LxW",
-      description = "An offcut at hand, used before a new sheet. May be repeated.")
-  private List<String> offcuts = List.of();
-
-  @Option(names = "--kerf", paramLabel = "MM", description = "Width of a cut (${DEFAULT-VALUE}).")
-  private String kerf = "3.2";
-
-  @Option(
-      names = "--trim",
-      paramLabel = "MM",
-      description = "What is cut off each factory edge, the blade included (${DEFAULT-VALUE}).")
-  private String trim = "0";
-
-  @Option(
-      names = "--thickness",
-      paramLabel = "MM",
-      description = "Thickness, for the mass of what is lifted (${DEFAULT-VALUE}).")
-  private String thickness = "18";
-
-  @Option(
-      names = "--seconds",
-      paramLabel = "S",
-      description = "How long to search, counted in work (${DEFAULT-VALUE}).")
-  private String seconds = "1";
-
-  @Option(names = "--seed", paramLabel = "N", description = "Seed (${DEFAULT-VALUE}).")
-  private long seed = 1;
+      names = "--out",
+      paramLabel = "DIR",
+      description = "For a brief: the folder for lists, drawings and shop sheet.")
+  private Path folder;
 
   @Option(names = "--json", description = "Print the plan as JSON.")
   private boolean json;
 
-  private final List<Complaint> complaints = new ArrayList<>();
-
   @Override
-  public Integer call() {
-    PrintWriter progress = System.console() == null ? null : spec.commandLine().getErr();
-    try (SearchWatch watch = new SearchWatch(progress)) {
-      CutPlan plan = CutPlanner.plan(request(), effort(), watch);
-      PrintWriter out = spec.commandLine().getOut();
-      out.print(json ? CutPlanWriter.json(plan) : CutPlanText.of(plan));
-      out.flush();
-      return 0;
+  public Integer call() throws Refusal {
+    String name = file.toString().toLowerCase(Locale.ROOT);
+    try {
+      return name.endsWith(".yaml") || name.endsWith(".yml") ? brief() : list();
     } catch (CutRequestException e) {
       PrintWriter err = spec.commandLine().getErr();
       for (Complaint complaint : e.complaints()) {
@@ -104,90 +72,78 @@ public final class BreakdownCommand implements Callable<Integer> {
         err.println("  " + complaint.remedy());
       }
       err.flush();
-      return BAD_INPUT;
+      return ExitCode.BAD_INPUT;
     }
   }
 
-  private CutRequest request() throws CutRequestException {
-    double edge = number("--trim", trim, 0, 500);
-    double blade = number("--kerf", kerf, 0, 20);
-    // 685 kg/m3: birch plywood of 18 mm, REF-PLY-10.
-    Board board = new Board(BOARD, number("--thickness", thickness, 0.1, 200), 685);
-    List<Stock> stock = new ArrayList<>();
-    for (String text : sheets) {
-      double[] size = size("--sheet", text, text);
-      String name = plain(size[0]) + "x" + plain(size[1]);
-      stock.add(Stock.sheet(name, BOARD, size[0], size[1], edge));
-    }
-    for (String text : offcuts) {
-      int equals = text.indexOf('=');
-      String name = equals < 1 ? text : text.substring(0, equals);
-      double[] size = size("--offcut", text, text.substring(equals + 1));
-      stock.add(new Stock(name, BOARD, size[0], size[1], 1, 0, edge, true, "--offcut " + text));
-    }
-    stop();
-    return new CutRequest(
-        List.of(board),
-        PartListReader.read(list, BOARD),
-        stock,
-        Kerfs.both(blade),
-        SawLimits.SMALL_SAW);
+  private PrintWriter watcher() {
+    return System.console() == null ? null : spec.commandLine().getErr();
   }
 
-  private Effort effort() throws CutRequestException {
-    double nominal = number("--seconds", seconds, 0.001, 3600);
-    stop();
-    return new Effort(nominal, seed, Effort.USUAL.workers());
-  }
-
-  private void stop() throws CutRequestException {
-    if (!complaints.isEmpty()) {
-      throw new CutRequestException(complaints);
+  private int list() throws CutRequestException {
+    if (folder != null) {
+      throw complaint("--out is for briefs", "--out", "use --json > plan.json for a list");
     }
+    ListRequest request = new ListRequest(options);
+    CutRequest asked = request.of(file);
+    Effort effort = request.effort();
+    try (SearchWatch watch = new SearchWatch(watcher())) {
+      print(CutPlanner.plan(asked, effort, watch));
+    }
+    return ExitCode.FINE;
   }
 
-  private double number(String option, String text, double least, double most) {
+  private int brief() throws CutRequestException, Refusal {
+    if (!options.ofLists().isEmpty()) {
+      throw complaint(
+          "a brief says its own sheets and kerfs: " + String.join(", ", options.ofLists()),
+          file.toString(),
+          "write them under `stock` and `cutting`, or give a part list (.csv)");
+    }
+    Effort effort = new ListRequest(options).effort();
+    Report report;
+    try (Progress progress =
+        Progress.on(spec.commandLine().getErr(), watcher() != null, Progress.PATIENCE_MILLIS)) {
+      report = Bench.report(file, progress);
+    }
+    Breakdown breakdown;
+    try (SearchWatch watch = new SearchWatch(watcher())) {
+      breakdown = Bench.breakdown(file, report, effort, watch);
+    }
+    if (folder != null) {
+      write(breakdown);
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    if (json) {
+      out.print(CutPlanWriter.json(breakdown.plan()));
+    } else {
+      BreakdownText.of(breakdown).forEach(out::println);
+      if (folder != null) {
+        out.println();
+        out.println("written: " + folder);
+      }
+    }
+    out.flush();
+    return breakdown.forbidden() ? ExitCode.DO_NOT_CUT : ExitCode.FINE;
+  }
+
+  private void write(Breakdown breakdown) throws Refusal {
     try {
-      double value = Millimetres.parse(text);
-      if (value >= least && value <= most) {
-        return value;
-      }
-    } catch (NumberFormatException e) {
-      // said below, together with numbers out of range
+      OutputFolder.at(folder)
+          .write(
+              draft -> BreakdownFiles.write(breakdown, name -> draft.open(FileName.parse(name))));
+    } catch (ExportException e) {
+      throw new Refusal(List.of(new Trouble(e.what(), e.where(), e.remedy())));
     }
-    complaints.add(
-        new Complaint(
-            "option",
-            option + " is '" + text + "'",
-            option,
-            String.format(
-                Locale.ROOT,
-                "write a number from %s to %s with a decimal point",
-                plain(least),
-                plain(most))));
-    return least;
   }
 
-  private static String plain(double value) {
-    return new java.math.BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+  private void print(CutPlan plan) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(json ? CutPlanWriter.json(plan) : CutPlanText.of(plan));
+    out.flush();
   }
 
-  private double[] size(String option, String whole, String text) {
-    String[] sides = text.toLowerCase(Locale.ROOT).replace('\u00d7', 'x').split("x", -1);
-    if (sides.length == 2) {
-      try {
-        return new double[] {Millimetres.parse(sides[0]), Millimetres.parse(sides[1])};
-      } catch (NumberFormatException e) {
-        // said below, together with sizes that have not two sides
-      }
-    }
-    complaints.add(
-        new Complaint(
-            "option",
-            option + " is '" + whole + "'",
-            option,
-            "write length x width in mm, for example "
-                + (option.equals("--offcut") ? "rack-3=800x600" : "2440x1220")));
-    return new double[] {1, 1};
+  private static CutRequestException complaint(String what, String where, String remedy) {
+    return new CutRequestException(new Complaint("option", what, where, remedy));
   }
 }

@@ -44,6 +44,7 @@ final class BriefMapper {
         room.room(),
         room.feeds(),
         room.states(),
+        new CuttingMapper(brief.section("cutting"), saw).cutting(),
         new WorkshopMapper(brief.section("workshop")).workshop(),
         panels,
         extras.cuts(panels));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sawstead.brief.Sheet;
+import sawstead.brief.SheetOffcut;
 import sawstead.measure.LengthFormat;
 import sawstead.measure.Measured;
 import sawstead.measure.Measured.Origin;
@@ -35,9 +36,24 @@ final class StockMapper {
               sheet.measure("density"),
               sheet.text("grain").filter("width"::equals).isEmpty(),
               sheet.number("price"),
-              sheet.measure("trim")));
+              sheet.measure("trim"),
+              sheet.number("quantity").map(Double::intValue),
+              offcuts(sheet, names)));
     }
     return sheets;
+  }
+
+  private static List<SheetOffcut> offcuts(Section sheet, Duplicates names) {
+    List<SheetOffcut> offcuts = new ArrayList<>();
+    for (Section offcut : sheet.sections("offcuts")) {
+      offcuts.add(
+          new SheetOffcut(
+              names.fresh(offcut, "name"),
+              offcut.plain("length"),
+              offcut.plain("width"),
+              offcut.plain("trim")));
+    }
+    return offcuts;
   }
 
   private static Measured thickness(Section sheet) {

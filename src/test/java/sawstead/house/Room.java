@@ -9,6 +9,7 @@ import java.util.Set;
 enum Room {
   MEASURE("a length knows nothing of what it measures"),
   SOLID("the kernel knows nothing of wood", MEASURE),
+  DRAWING("a drawing is lines and words on layers, whatever they show", SOLID, MEASURE),
   JOINERY("a joint changes two panels and knows no station", SOLID, MEASURE),
   BRIEF("a brief mirrors the file and computes nothing", MEASURE),
   INTAKE("reading a file makes a brief and designs nothing", BRIEF, SOLID, MEASURE),
@@ -40,6 +41,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   LAYOUT(
@@ -49,6 +51,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   BOOK(
@@ -58,6 +61,7 @@ enum Room {
       STATION,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   PREVIEW(
@@ -71,6 +75,7 @@ enum Room {
       INTAKE,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE),
   CLI(
@@ -85,6 +90,7 @@ enum Room {
       INTAKE,
       BRIEF,
       JOINERY,
+      DRAWING,
       SOLID,
       MEASURE);
 

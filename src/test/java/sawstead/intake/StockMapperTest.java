@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sawstead.brief.Sheet;
+import sawstead.brief.SheetOffcut;
 import sawstead.measure.Measured;
 import sawstead.measure.Measured.Origin;
 
@@ -56,5 +59,25 @@ class StockMapperTest {
     Sheet told = sheet("17.7", "17.7, grain: width, price: 62.5");
     assertFalse(told.grainAlongLength());
     assertEquals(62.5, told.price().orElseThrow());
+  }
+
+  @Test
+  void offcuts_andQuantity_areRead() {
+    Sheet sheet =
+        sheet("17.7", "17.7, quantity: 3, offcuts: [{name: rack-3, length: 800, width: 600}]");
+    assertEquals(Optional.of(3), sheet.quantity());
+    assertEquals(List.of(new SheetOffcut("rack-3", 800, 600, 0)), sheet.offcuts());
+    assertEquals(Optional.empty(), sheet("17.7", "17.7").quantity());
+  }
+
+  @Test
+  void offcut_listedTwice_isRefusedWithItsName() {
+    String twice =
+        "17.7, offcuts: [{name: rack-3, length: 800, width: 600},"
+            + " {name: rack-3, length: 700, width: 500}]";
+    List<BriefProblem> problems = Briefs.problems(Briefs.LEAST.replace("17.7", twice));
+    assertEquals(
+        List.of("stock[0].offcuts[1].name"), problems.stream().map(BriefProblem::path).toList());
+    assertTrue(problems.get(0).what().contains("rack-3"), problems.get(0).what());
   }
 }

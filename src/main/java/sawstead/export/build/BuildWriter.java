@@ -18,6 +18,15 @@ public final class BuildWriter {
    *     then unchanged
    */
   public static void write(Report report, Path folder, StlForm form) {
+    write(report, folder, form, draft -> {});
+  }
+
+  /**
+   * The same, and files of rooms that this one does not know.
+   *
+   * @param more writes them into the folder, last
+   */
+  public static void write(Report report, Path folder, StlForm form, OutputFolder.Contents more) {
     List<Exporter> exporters =
         List.of(new StlExporter(form), new DxfExporter(), new ReportExporter());
     OutputFolder.at(folder)
@@ -26,6 +35,7 @@ public final class BuildWriter {
               for (Exporter exporter : exporters) {
                 exporter.write(report, draft);
               }
+              more.writeTo(draft);
             });
   }
 }

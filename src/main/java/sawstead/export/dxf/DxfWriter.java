@@ -2,6 +2,10 @@ package sawstead.export.dxf;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import sawstead.drawing.dxf.DxfDrawing;
+import sawstead.drawing.dxf.DxfFile;
+import sawstead.drawing.dxf.DxfUnit;
+import sawstead.drawing.dxf.DxfVersion;
 import sawstead.solid.Panel;
 
 /**
@@ -37,26 +41,6 @@ public final class DxfWriter {
    */
   public void write(String id, Panel panel, OutputStream out) throws IOException {
     PanelDrawing drawing = PanelDrawing.of(id, panel, version, unit);
-    Handles handles = new Handles();
-    Tags body = new Tags(version);
-    TablesSection tables = new TablesSection(body, handles);
-    tables.write(drawing.layers(), drawing.extents(), unit);
-    if (version.isLinked()) {
-      new BlocksSection(body, handles).write(tables.modelSpace(), tables.paperSpace());
-    }
-    new EntitiesSection(body, handles, unit, tables.modelSpace()).write(drawing);
-    if (version.isLinked()) {
-      new ObjectsSection(body, handles).write();
-    }
-    // The header comes first in the file but names a handle beyond all others.
-    Tags file = new Tags(version);
-    new HeaderSection(file).write(drawing.extents(), unit, handles);
-    if (version.isLinked()) {
-      file.put(0, "SECTION").put(2, "CLASSES").put(0, "ENDSEC");
-    }
-    file.append(body);
-    file.put(0, "EOF");
-    out.write(file.toString().getBytes(version.charset()));
-    out.flush();
+    DxfFile.write(new DxfDrawing(drawing.things()), version, unit, out);
   }
 }

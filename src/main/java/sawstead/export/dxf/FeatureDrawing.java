@@ -2,6 +2,8 @@ package sawstead.export.dxf;
 
 import java.util.ArrayList;
 import java.util.List;
+import sawstead.drawing.dxf.Drawn;
+import sawstead.drawing.dxf.Layer;
 import sawstead.solid.Bevel;
 import sawstead.solid.Bore;
 import sawstead.solid.EdgeBore;

@@ -2,6 +2,9 @@ package sawstead.export.dxf;
 
 import java.util.Locale;
 import java.util.Map;
+import sawstead.drawing.dxf.DxfUnit;
+import sawstead.drawing.dxf.DxfVersion;
+import sawstead.drawing.dxf.Layer;
 import sawstead.solid.Face;
 
 /**

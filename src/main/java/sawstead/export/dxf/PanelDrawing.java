@@ -2,6 +2,11 @@ package sawstead.export.dxf;
 
 import java.util.ArrayList;
 import java.util.List;
+import sawstead.drawing.dxf.Drawn;
+import sawstead.drawing.dxf.DxfUnit;
+import sawstead.drawing.dxf.DxfVersion;
+import sawstead.drawing.dxf.Extents;
+import sawstead.drawing.dxf.Layer;
 import sawstead.solid.Feature;
 import sawstead.solid.Mark;
 import sawstead.solid.Panel;
@@ -32,15 +37,6 @@ record PanelDrawing(List<Drawn> things) {
     }
     label(things, layers.of("label"), panel, lines(id, panel, unit));
     return new PanelDrawing(things);
-  }
-
-  Extents extents() {
-    return extents(things);
-  }
-
-  /** The layers in use, each once, in drawing order. */
-  List<Layer> layers() {
-    return things.stream().map(Drawn::layer).distinct().toList();
   }
 
   private static Extents extents(List<Drawn> things) {

@@ -10,9 +10,7 @@
  * the back is drawn as seen through the panel from the front, not mirrored.
  *
  * <p>How a file comes about: {@link sawstead.export.dxf.DxfWriter} conducts; {@code PanelDrawing}
- * turns the panel into {@code Drawn} things on layers that {@code LayerNames} names; {@code
- * EntitiesSection}, {@code TablesSection}, {@code BlocksSection}, {@code ObjectsSection} and {@code
- * HeaderSection} say them in the format's terms through {@code Tags}. Source of the format: the DXF
- * reference, as documented (REF-FIL-03 to REF-FIL-08 of the project's outside values).
+ * turns the panel into things on layers that {@code LayerNames} names; {@link
+ * sawstead.drawing.dxf.DxfFile} says them in the format's terms.
  */
 package sawstead.export.dxf;

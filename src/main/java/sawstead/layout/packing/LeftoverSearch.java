@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Makes the largest leftover larger: the least filled sheet is taken to be shorter or narrower than
- * it is, and everything has to fit all the same; what was taken away is then left over in one
- * piece, over the whole width or length of the sheet. How much can be taken away is searched by
- * halving, in both directions in turn. Heuristic: never worse than before, seldom provably largest.
+ * Makes the largest leftover larger: the emptiest sheet is taken to be shorter or narrower than it
+ * is, and everything has to fit all the same; what was taken away is then left over in one piece,
+ * over the whole width or length of the sheet. How much can be taken away is searched by halving,
+ * in both directions in turn. Heuristic: never worse than before, seldom provably largest.
  */
 final class LeftoverSearch {
   private static final int ATTEMPTS = 8;
@@ -31,7 +31,7 @@ final class LeftoverSearch {
 
   /** Works until the given amount of work is used in all; returns a load as good in all else. */
   Load widen(long until) {
-    int at = best.leastFilled();
+    int at = best.mostFree();
     SheetKind sheet = problem.sheets().get(best.sheets[at].kind);
     long largest = best.sheets[at].largestLeftover();
     long room = best.sheets[at].free + (best.free() - best.sheets[at].free) / 2;
@@ -50,7 +50,7 @@ final class LeftoverSearch {
       long strip = (least + most[direction]) / 2;
       long share = crew.used() + (until - crew.used()) / (ATTEMPTS - attempt);
       if (free(at, alongLength, strip, share)) {
-        at = best.leastFilled();
+        at = best.mostFree();
         largest = Math.max(strip * across, best.sheets[at].largestLeftover());
       } else {
         most[direction] = strip - 1;
@@ -78,7 +78,8 @@ final class LeftoverSearch {
     }
     List<SheetKind> kinds = new ArrayList<>();
     for (int k = 0; k < used.length; k++) {
-      kinds.add(problem.sheets().get(k).withSupply(used[k]));
+      SheetKind own = problem.sheets().get(k);
+      kinds.add(own.withSupply(free(own) ? left(own, kind == k) : used[k]));
     }
     kinds.add(shorter);
     if (!PackingProblem.possible(kinds, problem.pieces())) {
@@ -92,5 +93,15 @@ final class LeftoverSearch {
       best = found.widened(problem, kinds.size() - 1, kind);
     }
     return found != null;
+  }
+
+  /** Whether one more of it costs nothing: offcuts may take what a sheet then has left over. */
+  private static boolean free(SheetKind sheet) {
+    return !sheet.counted() && sheet.price() == 0;
+  }
+
+  private static int left(SheetKind sheet, boolean oneIsShortened) {
+    boolean endless = sheet.supply() == SheetKind.ENDLESS;
+    return endless || !oneIsShortened ? sheet.supply() : sheet.supply() - 1;
   }
 }

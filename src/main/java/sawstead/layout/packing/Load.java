@@ -88,14 +88,15 @@ final class Load {
     return load;
   }
 
-  int leastFilled() {
-    int least = 0;
+  /** The sheet with the largest free area. */
+  int mostFree() {
+    int most = 0;
     for (int i = 1; i < count; i++) {
-      if (filled(i) < filled(least)) {
-        least = i;
+      if (sheets[i].free > sheets[most].free) {
+        most = i;
       }
     }
-    return least;
+    return most;
   }
 
   /** The least filled of the sheets that count, or of those that have a price. */

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sawstead.drawing.dxf.DxfUnit;
+import sawstead.drawing.dxf.DxfVersion;
 import sawstead.export.RandomPanels;
 import sawstead.outside.OutsideTool;
 import sawstead.solid.Bore;

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import sawstead.drawing.dxf.DxfUnit;
+import sawstead.drawing.dxf.DxfVersion;
 import sawstead.solid.Bevel;
 import sawstead.solid.Bore;
 import sawstead.solid.EdgeBore;

@@ -1,0 +1,21 @@
+package sawstead.brief;
+
+/**
+ * How sheets become parts: what the blades take, and what can be brought to the table saw.
+ *
+ * @param guidedKerf of the saw on the guide rail, mm
+ * @param tableKerf of the table saw, mm
+ * @param longest longest piece brought to the table saw, mm
+ * @param widest its other side, mm
+ * @param heaviest heaviest piece brought to the table saw, kg
+ * @param ripCapacity farthest setting of the fence, mm
+ * @param sledCapacity longest cut on the sled, mm
+ */
+public record Cutting(
+    double guidedKerf,
+    double tableKerf,
+    double longest,
+    double widest,
+    double heaviest,
+    double ripCapacity,
+    double sledCapacity) {}

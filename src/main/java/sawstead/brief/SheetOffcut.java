@@ -1,0 +1,17 @@
+package sawstead.brief;
+
+import static java.util.Objects.requireNonNull;
+
+/**
+ * A rectangle left from earlier work.
+ *
+ * @param name what is pencilled on it
+ * @param length along the face grain, mm
+ * @param width across the face grain, mm
+ * @param trim cut off each of its edges, mm
+ */
+public record SheetOffcut(String name, double length, double width, double trim) {
+  public SheetOffcut {
+    requireNonNull(name, "name");
+  }
+}

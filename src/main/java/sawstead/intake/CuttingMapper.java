@@ -1,0 +1,38 @@
+package sawstead.intake;
+
+import java.util.Optional;
+import sawstead.brief.Cutting;
+import sawstead.brief.Saw;
+
+/** Reads the {@code cutting} section; two defaults follow from the saw. */
+final class CuttingMapper {
+
+  /** A full kerf, REF-TRD-02, mm. */
+  private static final double FULL_KERF = 3.2;
+
+  /** Rip capacity when there is no saw to tell it, mm; common practice, no source. */
+  private static final double USUAL_RIP = 610;
+
+  private final Section cutting;
+  private final Optional<Saw> saw;
+
+  CuttingMapper(Section cutting, Optional<Saw> saw) {
+    this.cutting = cutting;
+    this.saw = saw;
+  }
+
+  Cutting cutting() {
+    return new Cutting(
+        cutting.plain("guidedKerf"),
+        cutting
+            .measure("tableKerf", saw.map(s -> s.blade().kerf().nominal()).orElse(FULL_KERF))
+            .nominal(),
+        cutting.plain("longest"),
+        cutting.plain("widest"),
+        cutting.plain("heaviest"),
+        cutting
+            .measure("ripCapacity", saw.map(s -> s.fence().right().nominal()).orElse(USUAL_RIP))
+            .nominal(),
+        cutting.plain("sledCapacity"));
+  }
+}

@@ -1,0 +1,100 @@
+package sawstead.layout.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import sawstead.check.Words;
+import sawstead.layout.Direction;
+import sawstead.layout.Guide;
+import sawstead.layout.shop.CutPiece;
+import sawstead.layout.shop.ShopStep;
+import sawstead.measure.Unit;
+
+/**
+ * What the shop sheet says of a cut, and what must be minded at it. The rules of safety are common
+ * practice, no source; those of the saw's manual come first.
+ */
+final class StepWords {
+  /** Below this between fence and blade the hand stays away, mm. */
+  private static final double PUSH_BLOCK = 150;
+
+  private final Words words;
+
+  StepWords(Words words) {
+    this.words = words;
+  }
+
+  /** A length in the user's units, and in mm beside it for users of inches. */
+  String both(double millimetres) {
+    String own = words.length(millimetres);
+    return words.unit() == Unit.MM
+        ? own
+        : own + String.format(Locale.ROOT, " (%.1f mm)", millimetres);
+  }
+
+  /** Length by width in the user's units. */
+  String size(CutPiece piece) {
+    return words.length(piece.length()) + " x " + words.length(piece.width());
+  }
+
+  /** Where fence or stop stand. */
+  String setting(ShopStep step) {
+    String at = both(step.cut().setting().orElse(0));
+    return switch (step.cut().guide()) {
+      case RAIL, PACKED_RAIL -> "guided saw";
+      case FENCE -> "fence at " + at;
+      case SLED -> "sled, stop at " + at;
+    };
+  }
+
+  /** Which tool, for a heading. */
+  String tool(ShopStep step) {
+    return switch (step.cut().guide()) {
+      case RAIL, PACKED_RAIL -> "Guided saw, work flat on the floor";
+      case FENCE -> "Table saw, fence";
+      case SLED -> "Table saw, sled";
+    };
+  }
+
+  /** What to mind at such cuts, one line. */
+  String safety(ShopStep step) {
+    return switch (step.cut().guide()) {
+      case RAIL, PACKED_RAIL ->
+          "boards under both sides, rail clamped; the blade runs beyond the mark";
+      case FENCE ->
+          "guard and knife on; stand aside of the kerf"
+              + (step.cut().setting().orElse(0) < PUSH_BLOCK
+                  ? "; push block, no hand beside the blade"
+                  : "");
+      case SLED -> "stop block on the sled, never the fence as a stop; hands 150 mm away";
+    };
+  }
+
+  /** How the work is laid for this cut. */
+  String how(ShopStep step) {
+    if (!step.isGuided()) {
+      return step.work().words() + ", " + size(step.work());
+    }
+    boolean along = step.cut().along() == Direction.LENGTH;
+    String mark =
+        step.mark() < 0.5
+            ? "run the blade off its " + (along ? "lower edge" : "left end")
+            : both(step.mark()) + " from its " + (along ? "lower edge" : "left end");
+    String packed =
+        step.cut().guide() == Guide.PACKED_RAIL ? "; strip as thick beside it, clamp" : "";
+    return step.work().words() + ": " + mark + packed;
+  }
+
+  /** What comes off, panels with their size; empty where nothing but waste does. */
+  List<CutPiece> comesOff(ShopStep step) {
+    List<CutPiece> pieces = new ArrayList<>();
+    CutPiece first = step.isGuided() ? step.near() : step.measured();
+    CutPiece second = step.isGuided() ? step.far() : step.other();
+    for (CutPiece piece : List.of(first, second)) {
+      if (piece.kind() != CutPiece.Kind.WASTE) {
+        pieces.add(piece);
+      }
+    }
+    return pieces;
+  }
+}

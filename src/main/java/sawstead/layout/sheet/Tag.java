@@ -1,0 +1,43 @@
+package sawstead.layout.sheet;
+
+import java.io.IOException;
+import sawstead.layout.Guide;
+
+/**
+ * The number of a cut in a shape that says its tool without colour: a square for the guided saw, a
+ * disc for the fence, a diamond for the sled.
+ */
+final class Tag {
+  /** Half its height, points. */
+  static final double HALF = 5.2;
+
+  private static final int CORNERS_OF_A_DISC = 24;
+
+  private Tag() {}
+
+  static void draw(Paper paper, Guide guide, int order, double x, double y) throws IOException {
+    paper.polygon(corners(guide, x, y), Ink.of(guide));
+    String number = Integer.toString(order);
+    double size = number.length() > 2 ? 5 : 6.2;
+    double width = paper.face(true).width(number, size);
+    paper.text(number, x - width / 2, y - size * 0.36, size, true, Ink.CHALK);
+  }
+
+  private static double[] corners(Guide guide, double x, double y) {
+    return switch (guide) {
+      case RAIL, PACKED_RAIL -> around(x, y, HALF * 1.3, 4, 45);
+      case FENCE -> around(x, y, HALF, CORNERS_OF_A_DISC, 0);
+      case SLED -> around(x, y, HALF * 1.45, 4, 0);
+    };
+  }
+
+  private static double[] around(double x, double y, double radius, int corners, double turned) {
+    double[] xy = new double[2 * corners];
+    for (int i = 0; i < corners; i++) {
+      double angle = Math.toRadians(turned + 360.0 * i / corners);
+      xy[2 * i] = x + radius * Math.cos(angle);
+      xy[2 * i + 1] = y + radius * Math.sin(angle);
+    }
+    return xy;
+  }
+}

@@ -1,0 +1,67 @@
+package sawstead.layout.shop;
+
+import java.util.List;
+import sawstead.check.Report;
+import sawstead.check.Words;
+import sawstead.layout.CutPlan;
+import sawstead.layout.CutPlanner;
+import sawstead.layout.CutRequest;
+import sawstead.layout.CutRequestException;
+import sawstead.layout.Effort;
+import sawstead.layout.packing.Watch;
+import sawstead.station.Station;
+
+/**
+ * How the sheets of a brief become the panels of its station.
+ *
+ * @param station whose panels are cut
+ * @param forbidden whether a finding forbids cutting this station
+ * @param request what was asked of the planner
+ * @param plan what it answered
+ * @param steps every cut, by order, with the names of what comes off
+ */
+public record Breakdown(
+    Station station, boolean forbidden, CutRequest request, CutPlan plan, List<ShopStep> steps) {
+  public Breakdown {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * Plans the cuts of a station.
+   *
+   * @param watch looks on and may end the search early
+   * @throws CutRequestException when the panels cannot come from these sheets, with all complaints
+   */
+  public static Breakdown of(Report report, Effort effort, Watch watch) throws CutRequestException {
+    return of(report.station(), report.forbidsCutting(), effort, watch);
+  }
+
+  /** The same for a station that has been judged elsewhere. */
+  static Breakdown of(Station station, boolean forbidden, Effort effort, Watch watch)
+      throws CutRequestException {
+    CutRequest request = StationRequest.of(station);
+    CutPlan plan = CutPlanner.plan(request, effort, watch);
+    return new Breakdown(station, forbidden, request, plan, ShopStep.of(request, plan));
+  }
+
+  /** Amounts in the user's units. */
+  public Words words() {
+    return new Words(station.brief().units());
+  }
+
+  /** The cuts of one sheet, by order; sheets are numbered from 1. */
+  public List<ShopStep> steps(int sheet) {
+    return steps.stream().filter(step -> step.sheet() == sheet).toList();
+  }
+
+  /** The material that a stock is of. */
+  public sawstead.layout.Board board(String stock) {
+    String board =
+        request.stock().stream()
+            .filter(s -> s.name().equals(stock))
+            .findFirst()
+            .orElseThrow()
+            .board();
+    return request.boards().stream().filter(b -> b.name().equals(board)).findFirst().orElseThrow();
+  }
+}

@@ -1,0 +1,29 @@
+package sawstead.layout.shop;
+
+import java.util.List;
+
+/**
+ * Panels that are alike.
+ *
+ * @param unit of the station, {@code stand}
+ * @param parts ids
+ * @param length finished, along the grain, mm
+ * @param width finished, across the grain, mm
+ * @param thickness mm
+ * @param sheet name of the sheet
+ * @param mass of one after all cuts, kg
+ * @param joints what is cut into each, in words; empty for a plain board
+ */
+public record CutListLine(
+    String unit,
+    List<String> parts,
+    double length,
+    double width,
+    double thickness,
+    String sheet,
+    double mass,
+    String joints) {
+  public CutListLine {
+    parts = List.copyOf(parts);
+  }
+}

@@ -1,0 +1,178 @@
+package sawstead.layout.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import sawstead.brief.CasterSet;
+import sawstead.brief.MobileFrame;
+import sawstead.check.Words;
+import sawstead.joinery.Board;
+import sawstead.joinery.Fastener;
+import sawstead.joinery.FastenerKind;
+import sawstead.joinery.ScrewGauge;
+import sawstead.measure.Unit;
+import sawstead.solid.Bore;
+import sawstead.solid.Feature;
+import sawstead.solid.Vec;
+import sawstead.station.Part;
+import sawstead.station.PartKind;
+import sawstead.station.Station;
+
+/**
+ * What is bought: screws, brads, glue, hinges, casters, and the hole saws that the bores need.
+ * Spares are common practice, no source: a tenth more, rounded up to the next ten; bolts as
+ * counted.
+ */
+public final class HardwareList {
+  private static final int[] GAUGES = {4, 5, 6, 7, 8, 9, 10, 12, 14};
+
+  /** Bores wider than this are cut with a hole saw, mm; common practice, no source. */
+  private static final double WIDEST_DRILL = 25;
+
+  private final Station station;
+  private final Words words;
+  private final List<HardwareLine> lines = new ArrayList<>();
+
+  private HardwareList(Station station) {
+    this.station = station;
+    this.words = new Words(station.brief().units());
+  }
+
+  /** The list. */
+  public static List<HardwareLine> of(Station station) {
+    HardwareList list = new HardwareList(station);
+    list.fasteners();
+    list.glue();
+    list.hinges();
+    list.casters();
+    list.bores();
+    return List.copyOf(list.lines);
+  }
+
+  private void fasteners() {
+    Map<String, Integer> counts = new TreeMap<>();
+    Map<String, FastenerKind> kinds = new TreeMap<>();
+    for (Fastener fastener : station.fasteners()) {
+      String item = item(fastener);
+      counts.merge(item, 1, Integer::sum);
+      kinds.put(item, fastener.kind());
+    }
+    counts.forEach(
+        (item, n) ->
+            lines.add(
+                new HardwareLine(
+                    item,
+                    n,
+                    kinds.get(item) == FastenerKind.BOLT ? n : withSpares(n),
+                    note(kinds.get(item)))));
+  }
+
+  static int withSpares(int needed) {
+    return (int) Math.ceil(needed * 1.1 / 10) * 10;
+  }
+
+  private String item(Fastener fastener) {
+    String length = words.length(fastener.length());
+    return switch (fastener.kind()) {
+      case WOOD_SCREW, HINGE_SCREW, CASTER_SCREW ->
+          "wood screw #" + gauge(fastener) + " x " + length;
+      case POCKET_SCREW -> "pocket screw, washer head, #" + gauge(fastener) + " x " + length;
+      case BRAD -> "brad " + mm(fastener.diameter()) + " x " + length;
+      case BOLT -> "bolt " + mm(fastener.diameter()) + ", grip " + length;
+    };
+  }
+
+  private static String note(FastenerKind kind) {
+    return switch (kind) {
+      case WOOD_SCREW, HINGE_SCREW, CASTER_SCREW -> "countersunk";
+      case POCKET_SCREW -> "coarse thread for plywood";
+      case BRAD -> "holds while the glue sets";
+      case BOLT -> "with two washers and a locking nut";
+    };
+  }
+
+  private static int gauge(Fastener fastener) {
+    int best = GAUGES[0];
+    for (int number : GAUGES) {
+      if (Math.abs(new ScrewGauge(number).shank() - fastener.diameter())
+          < Math.abs(new ScrewGauge(best).shank() - fastener.diameter())) {
+        best = number;
+      }
+    }
+    return best;
+  }
+
+  private void glue() {
+    if (station.fasteners().stream().anyMatch(Fastener::glued)) {
+      lines.add(new HardwareLine("wood glue", 1, 1, "one bottle; a thin, even film on both faces"));
+    }
+  }
+
+  private void hinges() {
+    for (Part part : station.parts().values()) {
+      if (part.kind() == PartKind.HARDWARE && part.id().contains("/knuckle")) {
+        Vec size = part.body().box().size();
+        double length = Math.max(size.x(), Math.max(size.y(), size.z()));
+        lines.add(
+            new HardwareLine(
+                "continuous hinge, cut to " + words.length(length),
+                1,
+                1,
+                part.id().substring(0, part.id().indexOf("/knuckle")) + "; file the cut end"));
+      }
+    }
+  }
+
+  private void casters() {
+    if (station.brief().casters() instanceof CasterSet set && station.site().isPresent()) {
+      String size =
+          "swivel caster, wheel "
+              + words.length(set.wheel().nominal())
+              + ", height "
+              + words.length(set.height().nominal());
+      lines.add(new HardwareLine(size, 4, 4, "with brake; rated load each at least " + mass(set)));
+    } else if (station.brief().casters() instanceof MobileFrame frame
+        && station.site().isPresent()) {
+      String size =
+          "mobile frame, inside "
+              + words.length(frame.insideWidth().nominal())
+              + " x "
+              + words.length(frame.insideDepth().nominal());
+      lines.add(new HardwareLine(size, 1, 1, "under the base"));
+    }
+  }
+
+  private String mass(CasterSet set) {
+    return words.mass(set.rating().nominal());
+  }
+
+  private void bores() {
+    Map<Double, Integer> counts = new TreeMap<>();
+    for (Board board : station.boards().values()) {
+      for (Feature feature : board.features()) {
+        if (feature instanceof Bore bore) {
+          counts.merge(bore.diameter(), 1, Integer::sum);
+        }
+      }
+    }
+    counts.forEach((diameter, n) -> lines.add(bit(diameter, n)));
+  }
+
+  private HardwareLine bit(double diameter, int holes) {
+    String times = holes == 1 ? "one hole" : holes + " holes";
+    if (diameter <= WIDEST_DRILL) {
+      return new HardwareLine("drill bit " + mm(diameter), 1, 1, times);
+    }
+    boolean atHand =
+        station.brief().workshop().holeSaws().stream().anyMatch(d -> Math.abs(d - diameter) < 0.1);
+    String size = station.brief().units() == Unit.MM ? mm(diameter) : words.length(diameter);
+    return atHand
+        ? new HardwareLine("hole saw " + size, 1, 1, times + "; at hand")
+        : new HardwareLine("jigsaw, for holes of " + size, 1, 1, times + "; no hole saw at hand");
+  }
+
+  private static String mm(double millimetres) {
+    return sawstead.measure.LengthFormat.millimetres().withUnit(millimetres);
+  }
+}

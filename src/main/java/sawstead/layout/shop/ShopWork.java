@@ -1,0 +1,143 @@
+package sawstead.layout.shop;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import sawstead.layout.Cut;
+import sawstead.layout.CutPlan;
+import sawstead.layout.CutRequest;
+import sawstead.layout.Direction;
+import sawstead.layout.Offcut;
+import sawstead.layout.PlacedPiece;
+import sawstead.layout.SheetPlan;
+
+/**
+ * Replays the cuts and names what comes off: finished panels by their ids, what is cut again by the
+ * sheet's number and a letter in the order in which it appears ({@code 1a}, {@code 1b} ... {@code
+ * 1z}, {@code 1aa}).
+ */
+final class ShopWork {
+  /** Two coordinates nearer than this are one, mm: the planner's hair. */
+  private static final double SAME = 0.06;
+
+  private record Numbered(int sheet, Cut cut) {}
+
+  private final CutRequest request;
+  private final CutPlan plan;
+  private final Map<Integer, List<CutPiece>> pile = new HashMap<>();
+  private final Map<Integer, Integer> names = new HashMap<>();
+
+  private ShopWork(CutRequest request, CutPlan plan) {
+    this.request = request;
+    this.plan = plan;
+  }
+
+  static List<ShopStep> steps(CutRequest request, CutPlan plan) {
+    return new ShopWork(request, plan).replay();
+  }
+
+  private List<ShopStep> replay() {
+    List<Numbered> cuts = new ArrayList<>();
+    for (int i = 0; i < plan.sheets().size(); i++) {
+      SheetPlan sheet = plan.sheets().get(i);
+      int number = i + 1;
+      pile.put(number, new ArrayList<>());
+      pile.get(number)
+          .add(
+              new CutPiece(
+                  CutPiece.Kind.WORK, "sheet " + number, 0, 0, sheet.length(), sheet.width()));
+      sheet.cuts().forEach(cut -> cuts.add(new Numbered(number, cut)));
+    }
+    cuts.sort(Comparator.comparingInt(numbered -> numbered.cut().order()));
+    return cuts.stream().map(this::step).toList();
+  }
+
+  private ShopStep step(Numbered numbered) {
+    Cut cut = numbered.cut();
+    double kerf = request.kerfs().of(cut.guide().tool());
+    List<CutPiece> lying = pile.get(numbered.sheet());
+    CutPiece work =
+        lying.stream()
+            .filter(y -> y.kind() == CutPiece.Kind.WORK && runsThrough(cut, kerf, y))
+            .findFirst()
+            .orElseThrow(
+                () -> new IllegalStateException("cut " + cut.order() + " goes through nothing"));
+    lying.remove(work);
+    boolean lengthwise = cut.along() == Direction.LENGTH;
+    double low = lengthwise ? work.y() : work.x();
+    double high = low + (lengthwise ? work.width() : work.length());
+    CutPiece near = side(numbered.sheet(), work, lengthwise, low, cut.at());
+    CutPiece far = side(numbered.sheet(), work, lengthwise, cut.at() + kerf, high);
+    lying.add(near);
+    lying.add(far);
+    return new ShopStep(numbered.sheet(), cut, kerf, work, near, far);
+  }
+
+  private static boolean runsThrough(Cut cut, double kerf, CutPiece y) {
+    boolean lengthwise = cut.along() == Direction.LENGTH;
+    double from = lengthwise ? y.x() : y.y();
+    double to = from + (lengthwise ? y.length() : y.width());
+    double low = lengthwise ? y.y() : y.x();
+    double high = low + (lengthwise ? y.width() : y.length());
+    return Math.abs(cut.from() - from) < SAME
+        && Math.abs(cut.to() - to) < SAME
+        && cut.at() + kerf > low
+        && cut.at() < high;
+  }
+
+  private CutPiece side(int sheet, CutPiece work, boolean lengthwise, double from, double to) {
+    double size = Math.max(0, to - from);
+    double x = lengthwise ? work.x() : from;
+    double y = lengthwise ? from : work.y();
+    double length = lengthwise ? work.length() : size;
+    double width = lengthwise ? size : work.width();
+    if (size < SAME) {
+      return new CutPiece(CutPiece.Kind.WASTE, "", x, y, length, width);
+    }
+    SheetPlan planned = plan.sheets().get(sheet - 1);
+    for (PlacedPiece piece : planned.pieces()) {
+      if (same(piece.x(), piece.y(), piece.length(), piece.width(), x, y, length, width)) {
+        return new CutPiece(CutPiece.Kind.PART, piece.part(), x, y, length, width);
+      }
+    }
+    for (Offcut offcut : plan.offcuts()) {
+      if (offcut.sheet() == sheet
+          && same(offcut.x(), offcut.y(), offcut.length(), offcut.width(), x, y, length, width)) {
+        return new CutPiece(CutPiece.Kind.OFFCUT, "", x, y, length, width);
+      }
+    }
+    boolean holds =
+        planned.pieces().stream()
+            .anyMatch(p -> inside(p.x(), p.y(), p.length(), p.width(), x, y, length, width));
+    return holds
+        ? new CutPiece(CutPiece.Kind.WORK, sheet + letter(sheet), x, y, length, width)
+        : new CutPiece(CutPiece.Kind.WASTE, "", x, y, length, width);
+  }
+
+  private static boolean same(
+      double x, double y, double l, double w, double atX, double atY, double length, double width) {
+    return Math.abs(x - atX) < SAME
+        && Math.abs(y - atY) < SAME
+        && Math.abs(l - length) < SAME
+        && Math.abs(w - width) < SAME;
+  }
+
+  private static boolean inside(
+      double x, double y, double l, double w, double atX, double atY, double length, double width) {
+    return x > atX - SAME
+        && y > atY - SAME
+        && x + l < atX + length + SAME
+        && y + w < atY + width + SAME;
+  }
+
+  private String letter(int sheet) {
+    int count = names.merge(sheet, 1, Integer::sum) - 1;
+    String letter = "";
+    for (int rest = count; rest >= 0; rest = rest / 26 - 1) {
+      letter = (char) ('a' + rest % 26) + letter;
+    }
+    return letter;
+  }
+}

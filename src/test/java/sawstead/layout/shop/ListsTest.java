@@ -1,0 +1,60 @@
+package sawstead.layout.shop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import sawstead.joinery.Board;
+import sawstead.joinery.FastenerKind;
+import sawstead.station.Briefs;
+import sawstead.station.Station;
+
+/** {@link CutList}, {@link HardwareList} and {@link CostList} count what is in the station. */
+class ListsTest {
+
+  @TestFactory
+  Stream<DynamicTest> lists_ofDemos_countEveryThing() {
+    return Briefs.demos().stream()
+        .map(file -> dynamicTest(file.toString(), () -> counted(Breakdowns.demo(file).station())));
+  }
+
+  private static void counted(Station station) {
+    List<CutListLine> lines = CutList.of(station);
+    assertEquals(
+        station.boards().keySet().stream().sorted().toList(),
+        lines.stream().flatMap(line -> line.parts().stream()).sorted().toList());
+    double mass = lines.stream().mapToDouble(line -> line.mass() * line.parts().size()).sum();
+    double whole = station.boards().values().stream().mapToDouble(Board::mass).sum();
+    assertEquals(whole, mass, 0.001 * station.boards().size());
+    assertEquals(whole, CutList.masses(station).values().stream().mapToDouble(d -> d).sum(), 1e-9);
+    List<HardwareLine> hardware = HardwareList.of(station);
+    int screws =
+        hardware.stream()
+            .filter(line -> line.item().contains("screw") || line.item().startsWith("brad"))
+            .mapToInt(HardwareLine::needed)
+            .sum();
+    assertEquals(
+        station.fasteners().stream().filter(f -> f.kind() != FastenerKind.BOLT).count(), screws);
+    hardware.forEach(line -> assertTrue(line.take() >= line.needed(), line.item()));
+  }
+
+  @Test
+  void spares_areATenthRoundedUpToTen() {
+    assertEquals(10, HardwareList.withSpares(1));
+    assertEquals(20, HardwareList.withSpares(10));
+    assertEquals(180, HardwareList.withSpares(158));
+  }
+
+  @Test
+  void cost_withoutAPrice_isNotZero() throws Exception {
+    assertEquals(OptionalDouble.empty(), CostList.sum(CostList.of(Breakdowns.demo("first-brief"))));
+    assertEquals(
+        OptionalDouble.of(80), CostList.sum(CostList.of(Breakdowns.of(BreakdownTest.TWO))));
+  }
+}
