@@ -14,6 +14,7 @@ final class Checks {
           new RemarkCheck(),
           new ClashCheck(),
           new MotionCheck(),
+          new FeedCheck(),
           new FloorCheck(),
           new SheetCheck(),
           new ScrewHoldCheck(),

@@ -21,6 +21,9 @@ public record Words(Unit unit) {
   /** Rounding that a fraction may hide before it is marked, mm. */
   private static final double EXACT = 0.02;
 
+  /** What doubles may be off by, in marks. */
+  private static final double ROUNDING = 1e-6;
+
   /** A length with its unit; {@code ~} in front when the fraction is only the nearest one. */
   public String length(double millimetres) {
     if (unit == Unit.MM || Math.abs(millimetres) < FINE) {
@@ -29,6 +32,15 @@ public record Words(Unit unit) {
     LengthFormat format = LengthFormat.of(unit);
     String near = Math.abs(format.residual(millimetres)) > EXACT ? "~" : "";
     return near + format.withUnit(millimetres);
+  }
+
+  /** A length with its unit that is no less: rounded up to 0.1 mm or, for an inch user, 1/32 in. */
+  public String atLeast(double millimetres) {
+    if (unit == Unit.MM || Math.abs(millimetres) < FINE) {
+      return LengthFormat.millimetres().withUnit(Math.ceil(millimetres * 10 - ROUNDING) / 10);
+    }
+    double mark = 25.4 / 32;
+    return LengthFormat.of(unit).withUnit(Math.ceil(millimetres / mark - ROUNDING) * mark);
   }
 
   /** A length without its unit, for sums whose unit stands at the end. */

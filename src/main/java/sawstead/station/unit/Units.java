@@ -29,6 +29,7 @@ public final class Units {
     units.add(new ExtraUnit(brief));
     units.add(new AddedCutsUnit(brief.cuts()));
     site.flatMap(s -> brief.room().map(r -> new RoomUnit(s, r))).ifPresent(units::add);
+    site.ifPresent(s -> units.add(new StateUnit(brief.states())));
     List<FigureRule> rules = site.map(HeightFigures::of).orElse(List.of());
     return Designer.design(brief, site, units, rules);
   }
@@ -49,6 +50,9 @@ public final class Units {
     site.right()
         .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().rightWing().orElseThrow())));
     units.add(new PortUnit(site));
+    units.add(new GaugeTravel(site));
+    units.add(new TiltTravel(site));
+    units.add(new FeedUnit(site));
     return units;
   }
 
