@@ -15,6 +15,7 @@ final class Checks {
           new ClashCheck(),
           new MotionCheck(),
           new FeedCheck(),
+          new ReliefCheck(),
           new FloorCheck(),
           new SheetCheck(),
           new ScrewHoldCheck(),

@@ -92,10 +92,8 @@ final class FeedCheck implements Check {
         List.of(passage.mover().id(), board.id()),
         Optional.of(spot),
         says.toString(),
-        "set a stand-in as high as the table at x = "
-            + words.length(spot.x())
-            + ", y = "
-            + words.length(spot.y())
+        "set a stand-in at "
+            + words.place(spot)
             + " (room.standIns), or have a helper there, or make the piece smaller first");
   }
 }

@@ -2,7 +2,9 @@ package sawstead.check;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import sawstead.solid.Slide;
 import sawstead.station.Mover;
 import sawstead.station.Part;
@@ -32,24 +34,38 @@ final class MotionCheck implements Check {
           .firstContact()
           .filter(c -> !isKnown(scene, passage, c))
           .ifPresent(c -> notes.add(finding(scene, passage, c)));
-      if (passage.firstContact().isEmpty() && passage.mover().setting().others().isEmpty()) {
-        // What rubs all the way has no clearance to tell; its contact was not declared, that is
-        // all.
-        passage
-            .leastClearance()
-            .filter(least -> least > scene.contact())
-            .ifPresent(
-                least ->
-                    notes.add(
-                        Margin.length(
-                            "clear-" + passage.mover().id(),
-                            passage.mover().id() + " on its way",
-                            about(passage),
-                            least,
-                            0)));
+    }
+    margins(scene).forEach(notes::add);
+    return notes.outcome();
+  }
+
+  /**
+   * By how much motions are clear: of several that are alike, such as four casters, the tightest.
+   * Ways out are told with the exits. What rubs all the way has no clearance to tell; its contact
+   * was not declared, that is all.
+   */
+  private static List<Margin> margins(Scene scene) {
+    Map<String, Margin> tightest = new TreeMap<>();
+    for (Passage passage : scene.passages()) {
+      String id = passage.mover().id();
+      boolean told =
+          passage.firstContact().isEmpty()
+              && passage.mover().setting().others().isEmpty()
+              && !id.contains(ExitMotions.COMES_OUT)
+              && passage.leastClearance().orElse(0.0) > scene.contact();
+      if (told) {
+        tightest.merge(
+            id.replaceAll("-[0-9]+", ""),
+            Margin.length(
+                "clear-" + id,
+                id + " on its way",
+                about(passage),
+                passage.leastClearance().get(),
+                0),
+            (a, b) -> a.has() <= b.has() ? a : b);
       }
     }
-    return notes.outcome();
+    return List.copyOf(tightest.values());
   }
 
   /** What moves: ids of bodies, of guests where nothing else does. */

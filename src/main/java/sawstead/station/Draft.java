@@ -174,6 +174,19 @@ public final class Draft {
     steps.add(new Step(steps.size() + 1, places, fixing, direction, cautions));
   }
 
+  /** Adds cautions to the step that places a body. */
+  public void caution(String placed, List<String> more) {
+    steps.replaceAll(
+        s -> {
+          if (!s.places().contains(placed)) {
+            return s;
+          }
+          List<String> all = new ArrayList<>(s.cautions());
+          all.addAll(more);
+          return new Step(s.number(), s.places(), s.fixing(), s.direction(), all);
+        });
+  }
+
   /** Adds a point at which the station stands on the floor. */
   public void support(Support support) {
     supports.add(support);
