@@ -26,6 +26,7 @@ import sawstead.measure.Unit;
  * @param workshop screws, hole saws and glue at hand
  * @param extras panels of the user's own
  * @param cuts further cuts in panels of the station
+ * @param own units of the user's own
  */
 public record Brief(
     String name,
@@ -42,7 +43,8 @@ public record Brief(
     Cutting cutting,
     Workshop workshop,
     List<ExtraPanel> extras,
-    List<AddedCuts> cuts) {
+    List<AddedCuts> cuts,
+    List<OwnUnit> own) {
   public Brief {
     requireNonNull(name, "name");
     requireNonNull(slug, "slug");
@@ -59,6 +61,7 @@ public record Brief(
     requireNonNull(workshop, "workshop");
     extras = List.copyOf(extras);
     cuts = List.copyOf(cuts);
+    own = List.copyOf(own);
   }
 
   /**

@@ -11,6 +11,7 @@ import sawstead.joinery.Fixings;
 import sawstead.joinery.Screw;
 import sawstead.joinery.ScrewGauge;
 import sawstead.joinery.ScrewShelf;
+import sawstead.measure.LengthFormat;
 
 /** Runs units on a draft, in three rounds: place, cut, join. */
 public final class Designer {
@@ -52,6 +53,7 @@ public final class Designer {
     Brads brads = brief.workshop().brads();
     Fixings fixings =
         Fixings.of(new ScrewShelf(screws)).withBrads(new Brad(brads.length(), brads.diameter()));
+    fixings = fixings.writing(LengthFormat.of(brief.units()));
     return brief.workshop().glue() ? fixings : fixings.withoutGlue();
   }
 
