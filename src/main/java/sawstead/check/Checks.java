@@ -19,6 +19,7 @@ final class Checks {
           new MotionCheck(),
           new FeedCheck(),
           new ReliefCheck(),
+          new SlackCheck(),
           new FloorCheck(),
           new SheetCheck(),
           new ScrewHoldCheck(),

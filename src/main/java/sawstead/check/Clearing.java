@@ -9,6 +9,7 @@ import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import sawstead.solid.Body;
 import sawstead.solid.Motion;
+import sawstead.solid.Overlap;
 import sawstead.solid.Placement;
 import sawstead.solid.Sweep;
 import sawstead.solid.Turn;
@@ -30,6 +31,9 @@ final class Clearing {
 
   /** To how much a shift is told, mm. */
   private static final double FINE = 0.02;
+
+  private static final Set<String> UNITS =
+      Set.of("wing-left", "wing-right", "outfeed", "stand", "tray");
 
   private static final List<Way> WAYS =
       List.of(Way.DOWN, Way.UP, Way.LEFT, Way.RIGHT, Way.FRONT, Way.REAR);
@@ -70,9 +74,7 @@ final class Clearing {
   private static String unitOf(String id) {
     int slash = id.indexOf('/');
     String first = slash < 0 ? id : id.substring(0, slash);
-    return Set.of("wing-left", "wing-right", "outfeed", "stand", "tray").contains(first)
-        ? first
-        : id;
+    return UNITS.contains(first) ? first : id;
   }
 
   private boolean inUnit(Body body) {
@@ -81,14 +83,18 @@ final class Clearing {
 
   private Optional<Shift> least() {
     List<Shift> found = new ArrayList<>();
+    boolean hinged = passage.mover().id().startsWith("outfeed/l");
     boolean own = situation.moved().stream().anyMatch(this::inUnit);
+    // What is fixed to the stand goes lower more easily than aside.
+    List<Way> ways = UNITS.contains(unit) ? List.of(Way.DOWN) : WAYS;
     for (Way way : WAYS) {
-      if (!own && !unit.equals("saw/table")) {
+      if (ways.contains(way) && !own && !unit.equals("saw/table")) {
         search(by -> swept(passage.mover().motion(), way, by, false))
             .filter(by -> swept(passage.mover().motion(), way, by, true))
+            .filter(by -> fits(way, by))
             .ifPresent(by -> found.add(new Shift(false, unit, way, by)));
       }
-      if (own && passage.mover().motion() instanceof Turn turn) {
+      if (hinged && passage.mover().motion() instanceof Turn turn) {
         search(by -> swept(moved(turn, way, by), way, 0, false))
             .filter(by -> swept(moved(turn, way, by), way, 0, true))
             .ifPresent(by -> found.add(new Shift(true, unit, way, by)));
@@ -121,6 +127,22 @@ final class Clearing {
       }
     }
     return Optional.of(high);
+  }
+
+  /** Whether the unit, shifted, goes into nothing that it is not in already. */
+  private boolean fits(Way way, double by) {
+    Placement shift = Placement.at(way.direction().scale(by));
+    List<Body> others = new ArrayList<>(situation.moved());
+    situation.standing().stream().filter(b -> !inUnit(b)).forEach(others::add);
+    return situation.standing().stream()
+        .filter(this::inUnit)
+        .map(b -> b.moved(shift))
+        .noneMatch(b -> others.stream().anyMatch(o -> isIn(b, o)));
+  }
+
+  private boolean isIn(Body a, Body b) {
+    return a.box().overlaps(b.box(), 0)
+        && Overlap.between(a, b).filter(o -> o.depth() > contact).isPresent();
   }
 
   /** Whether the motion is clear of the unit, or of everything, with the unit shifted. */

@@ -58,6 +58,9 @@ final class MotionRemedy {
     if (shift.hinge()) {
       return "set the hinge's axis " + by + " " + way;
     }
+    if (shift.unit().startsWith("room/")) {
+      return "stand the station " + by + " further away from " + shift.unit();
+    }
     return switch (shift.way()) {
       case DOWN -> "lower " + shift.unit() + " by " + by;
       case UP -> "raise " + shift.unit() + " by " + by;
