@@ -33,7 +33,7 @@ final class CuttingRules {
 
   /** The best guide for a cut that leaves {@code nearSize} on the near side of the kerf. */
   Guidance guidance(Region region, Direction along, int nearSize) {
-    if (fitsTable(region)) {
+    if (fitsTable(region) && hasRoom(region, along)) {
       int rest = region.extent(along.across()) - nearSize - kerf(Guide.FENCE);
       if (fenceHolds(region, along)) {
         if (atFence(nearSize)) {
@@ -43,7 +43,7 @@ final class CuttingRules {
           return new Guidance(Guide.FENCE, rest, true);
         }
       }
-      if (sledHolds(region, along)) {
+      if (sledHolds(region, along) && Steps.mm(nearSize) <= limits.farthestStop()) {
         return new Guidance(Guide.SLED, Math.max(nearSize, 0), true);
       }
     }
@@ -53,6 +53,11 @@ final class CuttingRules {
       return Guidance.rail(true);
     }
     return new Guidance(Guide.PACKED_RAIL, -1, wider >= limits.clamped());
+  }
+
+  /** Whether the whole piece has room before the blade and behind it. */
+  private boolean hasRoom(Region region, Direction along) {
+    return Steps.mm(region.extent(along)) <= Math.min(limits.infeed(), limits.outfeed());
   }
 
   private boolean fenceHolds(Region region, Direction along) {
