@@ -35,16 +35,15 @@ final class CuttingRules {
   Guidance guidance(Region region, Direction along, int nearSize) {
     if (fitsTable(region) && hasRoom(region, along)) {
       int rest = region.extent(along.across()) - nearSize - kerf(Guide.FENCE);
-      if (fenceHolds(region, along)) {
-        if (atFence(nearSize)) {
-          return new Guidance(Guide.FENCE, nearSize, true);
-        }
-        if (atFence(rest)) {
-          return new Guidance(Guide.FENCE, rest, true);
-        }
+      if (fenceHolds(region, along) && atFence(nearSize)) {
+        return new Guidance(Guide.FENCE, nearSize, true);
       }
       if (sledHolds(region, along) && Steps.mm(nearSize) <= limits.farthestStop()) {
         return new Guidance(Guide.SLED, Math.max(nearSize, 0), true);
+      }
+      // Last, since the near part then is only as true as the width of the whole piece.
+      if (fenceHolds(region, along) && atFence(rest)) {
+        return new Guidance(Guide.FENCE, rest, true);
       }
     }
     int rest = region.extent(along.across()) - nearSize - kerf(Guide.RAIL);
