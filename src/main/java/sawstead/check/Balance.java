@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import sawstead.brief.Saw;
 import sawstead.brief.Spot;
+import sawstead.solid.Placement;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
 import sawstead.station.Site;
@@ -32,17 +35,33 @@ final class Balance {
     this.supports = List.copyOf(supports);
   }
 
-  /** The balance of a station as it stands; empty when nothing of it has a mass. */
+  /**
+   * The balance of a station as it stands, without what stands beside it; empty when nothing of it
+   * has a mass.
+   */
   static Optional<Balance> of(Scene scene) {
     double mass = 0;
     Vec moment = Vec.ZERO;
+    Set<String> alone = Standing.alone(scene.parts());
+    Set<String> beside = beside(scene);
     for (Part part : scene.parts()) {
+      if (alone.contains(part.id()) || beside.contains(part.id())) {
+        continue;
+      }
       mass += part.mass();
       moment = moment.plus(centreOf(scene, part).scale(part.mass()));
     }
     return mass > 0
         ? Optional.of(new Balance(mass, moment.scale(1 / mass), scene.station().supports()))
         : Optional.empty();
+  }
+
+  /** What is set elsewhere before it moves is kept beside the station, which does not carry it. */
+  private static Set<String> beside(Scene scene) {
+    return scene.station().movers().stream()
+        .filter(m -> !m.setting().set().equals(Placement.identity()))
+        .flatMap(m -> m.moves().stream())
+        .collect(Collectors.toSet());
   }
 
   /** The centroid of a part; the saw's mass sits where the user found it, not in the middle. */

@@ -8,27 +8,15 @@ import sawstead.measure.Unit;
 import sawstead.solid.Vec;
 
 /**
- * Amounts as the user reads them: in the unit of the brief, inches as fractions to 1/32. What is
- * too small for a mark on a rule is written in millimetres, with the unit beside it, whatever the
- * brief is in; so no number ever stands without its unit.
+ * Amounts as the user reads them: in the unit of the brief, inches as fractions to 1/32 and what is
+ * too small for a mark on a rule as thousandths; no number ever stands without its unit.
  *
  * @param unit of the brief
  */
 public record Words(Unit unit) {
-  /** Below this a length in inches would be rounded beyond use: three marks of 1/32 in, mm. */
-  private static final double FINE = 2.4;
-
-  /** Rounding that a fraction may hide before it is marked, mm. */
-  private static final double EXACT = 0.02;
-
   /** A length with its unit; {@code ~} in front when the fraction is only the nearest one. */
   public String length(double millimetres) {
-    if (unit == Unit.MM || Math.abs(millimetres) < FINE) {
-      return LengthFormat.millimetres().withUnit(millimetres);
-    }
-    LengthFormat format = LengthFormat.of(unit);
-    String near = Math.abs(format.residual(millimetres)) > EXACT ? "~" : "";
-    return near + format.withUnit(millimetres);
+    return LengthFormat.of(unit).near(millimetres);
   }
 
   /** A length without its unit, for sums whose unit stands at the end. */

@@ -26,10 +26,10 @@ final class Brads {
           List.of(
               String.format(
                   Locale.ROOT,
-                  "brads of %.0f mm do not suit %.1f mm on %.1f mm: %s",
-                  brad.length(),
-                  through,
-                  into,
+                  "brads of %s do not suit %s on %s: %s",
+                  fixings.lengths().near(brad.length()),
+                  fixings.lengths().near(through),
+                  fixings.lengths().near(into),
                   meeting.where())));
     }
     Row row = Row.of(meeting, Spacing.BRADS);

@@ -27,9 +27,9 @@ final class HingeScrews {
           List.of(
               String.format(
                   Locale.ROOT,
-                  "no screw number 4 to 6 at hand suits leaf %s on %.1f mm of %s",
+                  "no screw number 4 to 6 at hand suits leaf %s on %s of %s",
                   leaf.id(),
-                  into,
+                  fixings.lengths().near(into),
                   board.id())));
     }
     Fastened put =
@@ -46,9 +46,9 @@ final class HingeScrews {
         : put.lacking(
             String.format(
                 Locale.ROOT,
-                "leaf %s of %.1f mm stands over the edge of %s",
+                "leaf %s of %s stands over the edge of %s",
                 leaf.id(),
-                profile.leafWidth(),
+                fixings.lengths().near(profile.leafWidth()),
                 board.id()));
   }
 
@@ -84,7 +84,7 @@ final class HingeScrews {
       }
       spots.add(tries);
     }
-    return new Row(spots);
+    return new Row(spots, 0);
   }
 
   private static Fastener fastener(Leaf leaf, Screw screw, Vec at) {

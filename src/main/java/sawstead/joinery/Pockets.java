@@ -29,9 +29,9 @@ final class Pockets {
       String lack =
           String.format(
               Locale.ROOT,
-              "no pocket screw at hand suits %.1f mm against %.1f mm: %s",
-              first.thickness(),
-              meeting.depthOfSecond(),
+              "no pocket screw at hand suits %s against %s: %s",
+              fixings.lengths().near(first.thickness()),
+              fixings.lengths().near(meeting.depthOfSecond()),
               meeting.where());
       return meeting.joined(first, meeting.second(), new Fastened(List.of(), List.of(lack)));
     }

@@ -2,7 +2,6 @@ package sawstead.joinery;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import sawstead.solid.Vec;
 
@@ -34,12 +33,20 @@ final class RowLayout {
    */
   Fastened filled(Function<Vec, Candidate> at, String what, String where) {
     List<Fastener> put = new ArrayList<>();
+    List<Vec> taken = new ArrayList<>();
     for (List<Vec> spots : row.spots()) {
-      Optional<Candidate> clear = spots.stream().map(at).filter(clearance::allows).findFirst();
-      if (clear.isPresent()) {
-        Fastener fastener = clear.get().fastener();
-        put.add(fastener.named(fastener.id() + (firstNumber + put.size())));
-        clearance.taken(clear.get());
+      for (Vec spot : spots) {
+        if (!isApart(spot, taken) && !spot.equals(spots.get(0))) {
+          continue;
+        }
+        Candidate candidate = at.apply(spot);
+        if (clearance.allows(candidate)) {
+          Fastener fastener = candidate.fastener();
+          put.add(fastener.named(fastener.id() + (firstNumber + put.size())));
+          clearance.taken(candidate);
+          taken.add(spot);
+          break;
+        }
       }
     }
     int wanted = row.spots().size();
@@ -52,5 +59,9 @@ final class RowLayout {
       return new Fastened(put, List.of("too small for any " + what + ": " + where));
     }
     return new Fastened(put, List.of());
+  }
+
+  private boolean isApart(Vec spot, List<Vec> taken) {
+    return taken.stream().allMatch(t -> t.distance(spot) >= row.apart());
   }
 }

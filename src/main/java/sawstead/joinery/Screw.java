@@ -1,6 +1,7 @@
 package sawstead.joinery;
 
 import java.util.Objects;
+import sawstead.measure.LengthFormat;
 
 /**
  * A screw in the drawer.
@@ -23,8 +24,12 @@ public record Screw(ScrewGauge gauge, double length, boolean pocket) {
     return pocket ? gauge.washerHead() : gauge.head();
   }
 
-  @Override
-  public String toString() {
-    return "#" + gauge.number() + " x " + length + " mm" + (pocket ? " pocket screw" : " screw");
+  /** As one asks for it in a shop: {@code #8 x 1-1/4 in pocket screw}. */
+  public String words(LengthFormat lengths) {
+    return "#"
+        + gauge.number()
+        + " x "
+        + lengths.near(length)
+        + (pocket ? " pocket screw" : " screw");
   }
 }

@@ -3,6 +3,7 @@ package sawstead.joinery;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sawstead.measure.LengthFormat;
 import sawstead.solid.Vec;
 
 /** Wood screws square through the first board of a meeting into the second. */
@@ -21,9 +22,9 @@ final class ThroughScrews {
           List.of(
               String.format(
                   Locale.ROOT,
-                  "no screw at hand goes through %.1f mm and holds in %.1f mm: %s",
-                  through,
-                  into,
+                  "no screw at hand goes through %s and holds in %s: %s",
+                  fixings.lengths().near(through),
+                  fixings.lengths().near(into),
                   meeting.where())));
     }
     Screw screw = chosen.get();
@@ -38,11 +39,12 @@ final class ThroughScrews {
                 at -> Candidate.of(fastener(meeting, screw, at, word, glued)),
                 "screws",
                 meeting.where());
-    return glued ? put : carrying(put, screw, through, meeting);
+    return glued ? put : carrying(put, screw, through, meeting, fixings.lengths());
   }
 
   /** Without glue, a screw has to carry: less thread than {@link ScrewShelf#FULL_HOLD} is told. */
-  private static Fastened carrying(Fastened put, Screw screw, double through, Meeting meeting) {
+  private static Fastened carrying(
+      Fastened put, Screw screw, double through, Meeting meeting, LengthFormat lengths) {
     double hold = ScrewShelf.hold(screw, through);
     if (hold >= ScrewShelf.FULL_HOLD || put.fasteners().isEmpty()) {
       return put;
@@ -51,7 +53,7 @@ final class ThroughScrews {
         String.format(
             Locale.ROOT,
             "%s holds only %.1f of %.0f diameters: %s",
-            screw,
+            screw.words(lengths),
             hold,
             ScrewShelf.FULL_HOLD,
             meeting.where());

@@ -22,6 +22,14 @@ public record LengthFormat(Unit unit, int finest) {
 
   private static final int DECIMALS_OF_MM = 2;
 
+  private static final double MM_PER_INCH = 25.4;
+
+  /** Below this a fraction would be rounded beyond use: three marks of 1/32 in, mm. */
+  private static final double FINE = 2.4;
+
+  /** Rounding that a fraction may hide before it is marked, mm. */
+  private static final double EXACT = 0.02;
+
   /** Refuses divisions that no rule has. */
   public LengthFormat {
     if (unit == null || finest < 1 || finest > 1024) {
@@ -67,6 +75,23 @@ public record LengthFormat(Unit unit, int finest) {
           + " mm";
     }
     return withUnit(millimetres);
+  }
+
+  /**
+   * The length with its unit, as near as it can be told: in inches {@code ~} stands in front when
+   * the fraction is only the nearest one, and what is too small for a mark on a rule is written in
+   * thousandths, as feeler gauges are: {@code 0.053 in}.
+   */
+  public String near(double millimetres) {
+    if (unit == Unit.MM || !Double.isFinite(millimetres)) {
+      return withUnit(millimetres);
+    }
+    if (Math.abs(millimetres) < FINE) {
+      return millimetres == 0
+          ? withUnit(0)
+          : String.format(Locale.ROOT, "%.3f in", millimetres / MM_PER_INCH);
+    }
+    return (Math.abs(residual(millimetres)) > EXACT ? "~" : "") + withUnit(millimetres);
   }
 
   /** What the text leaves out, in mm: the length less what was written. */

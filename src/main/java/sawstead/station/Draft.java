@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import sawstead.brief.Brief;
@@ -14,6 +15,7 @@ import sawstead.joinery.Fastener;
 import sawstead.joinery.Fixings;
 import sawstead.joinery.Joined;
 import sawstead.joinery.Joint;
+import sawstead.measure.LengthFormat;
 import sawstead.solid.Axis;
 import sawstead.solid.Body;
 import sawstead.solid.Box;
@@ -135,6 +137,18 @@ public final class Draft {
 
   /** Joins two boards with screws that keep out of these boxes, which other joints may use. */
   public Joined join(Joint joint, String a, String b, List<Box> clear) {
+    return join(joint, a, b, clear, lack -> true);
+  }
+
+  /**
+   * As {@link #join(Joint, String, String, List)}, but with fewer fasteners than usual where there
+   * is no room for more: the caller counts them over several joints.
+   */
+  public Joined joinWhereRoom(Joint joint, String a, String b, List<Box> clear) {
+    return join(joint, a, b, clear, lack -> lack != Lack.SOME && lack != Lack.ALL);
+  }
+
+  private Joined join(Joint joint, String a, String b, List<Box> clear, Predicate<Lack> told) {
     Joined joined = joint.join(board(a), board(b), fixings.keepingClear(clear));
     boards.put(a, joined.a());
     boards.put(b, joined.b());
@@ -145,7 +159,9 @@ public final class Draft {
       touch(body.id(), b);
     }
     for (String shortfall : joined.shortfalls()) {
-      shortfalls.add(new Shortfall(a, b, shortfall));
+      if (told.test(Lack.of(shortfall))) {
+        shortfalls.add(new Shortfall(a, b, shortfall));
+      }
     }
     touch(a, b);
     return joined;
@@ -154,9 +170,24 @@ public final class Draft {
   /** Density of steel, kg per cubic mm. */
   private static final double STEEL = 7.85e-6;
 
+  /** A length in mm as the user reads it, with its unit. */
+  public String length(double millimetres) {
+    return LengthFormat.of(brief.units()).near(millimetres);
+  }
+
   /** Declares that two bodies are meant to touch. */
   public void touch(String a, String b) {
     contacts.add(new Contact(a, b));
+  }
+
+  /** Whether there is a body of that id that is no panel. */
+  public boolean hasBody(String id) {
+    return bodies.containsKey(id);
+  }
+
+  /** Whether a motion of that id was added by now. */
+  public boolean hasMover(String id) {
+    return movers.stream().anyMatch(m -> m.id().equals(id));
   }
 
   /** Adds a motion. */

@@ -6,6 +6,7 @@ import sawstead.brief.MobileFrame;
 import sawstead.brief.Saw;
 import sawstead.brief.StationWish;
 import sawstead.brief.Vac;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Measured;
 
 /**
@@ -67,20 +68,22 @@ public record Levels(double roll, double base, double leg, double top, double sa
 
   private static void demandLeg(Brief brief, StationWish wish, double leg, double rest) {
     double longest = brief.stock().stream().mapToDouble(s -> s.length().nominal()).max().orElse(0);
+    LengthFormat words = LengthFormat.of(brief.units());
     String path = wish.legLength().isPresent() ? "station.legs.length" : "station.workingHeight";
     if (leg < SHORTEST_LEG) {
       throw new DesignException(
           path,
-          "the legs would be %.1f mm long: casters, base, top and saw already stand %.1f mm high"
-              .formatted(leg, rest),
-          "write a working height of at least %.0f mm, or lower casters"
-              .formatted(rest + SHORTEST_LEG));
+          "the legs would be %s long: casters, base, top and saw already stand %s high"
+              .formatted(words.near(leg), words.near(rest)),
+          "write a working height of at least %s, or lower casters"
+              .formatted(words.near(rest + SHORTEST_LEG)));
     }
     if (leg > longest) {
       throw new DesignException(
           path,
-          "leg length is %,.0f mm, longer than any sheet in stock".formatted(leg),
-          "write at most %,.0f mm, or leave it out and give workingHeight".formatted(longest));
+          "leg length is %s, longer than any sheet in stock".formatted(words.inWords(leg)),
+          "write at most %s, or leave it out and give workingHeight"
+              .formatted(words.inWords(longest)));
     }
   }
 

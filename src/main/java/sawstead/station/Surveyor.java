@@ -13,6 +13,7 @@ import sawstead.brief.StandWish;
 import sawstead.brief.StationWish;
 import sawstead.brief.Vac;
 import sawstead.brief.WingWish;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Measured;
 
 /**
@@ -88,18 +89,19 @@ final class Surveyor {
     if (!stand.holds(feet)) {
       throw new DesignException(
           "station.stand",
-          "the stand (x %.0f to %.0f, y %.0f to %.0f mm) is smaller than the saw's feet (x %.0f to %.0f, y %.0f to %.0f mm)"
+          "the stand (x %s to %s, y %s to %s) is smaller than the saw's feet (x %s to %s, y %s to %s)"
               .formatted(
-                  stand.left(),
-                  stand.right(),
-                  stand.front(),
-                  stand.rear(),
-                  feet.left(),
-                  feet.right(),
-                  feet.front(),
-                  feet.rear()),
-          "write a width of at least %.0f mm and a depth of at least %.0f mm, or leave both out"
-              .formatted(feet.width() + 2 * AROUND_FEET, feet.depth() + 2 * AROUND_FEET));
+                  words(stand.left()),
+                  words(stand.right()),
+                  words(stand.front()),
+                  words(stand.rear()),
+                  words(feet.left()),
+                  words(feet.right()),
+                  words(feet.front()),
+                  words(feet.rear())),
+          "write a width of at least %s and a depth of at least %s, or leave both out"
+              .formatted(
+                  words(feet.width() + 2 * AROUND_FEET), words(feet.depth() + 2 * AROUND_FEET)));
     }
     Optional<Site.BoxPlan> outfeed = wish.outfeed().map(o -> box(o, stand, lidFront, obstacle));
     return new Site(
@@ -219,9 +221,9 @@ final class Surveyor {
     if (storage < LEAST_STORAGE / 2) {
       throw new DesignException(
           "station.outfeed.depth",
-          "the outfeed's box would hold %.0f mm: what stands out behind the saw reaches back to y = %.0f mm"
-              .formatted(Math.max(0, storage), obstacle - BEHIND_PORT),
-          "write a depth of at least %.0f mm".formatted(rear - front + LEAST_STORAGE - storage));
+          "the outfeed's box would hold %s: what stands out behind the saw reaches back to y = %s"
+              .formatted(words(Math.max(0, storage)), words(obstacle - BEHIND_PORT)),
+          "write a depth of at least %s".formatted(words(rear - front + LEAST_STORAGE - storage)));
     }
     Side hinge = o.hinge().orElse(mm(o.overhang()) > 0 ? Side.LEFT : Side.REAR);
     double out = mm(o.hardware().knuckle());
@@ -312,5 +314,9 @@ final class Surveyor {
 
   private static double mm(Measured measured) {
     return measured.nominal();
+  }
+
+  private String words(double millimetres) {
+    return LengthFormat.of(brief.units()).near(millimetres);
   }
 }

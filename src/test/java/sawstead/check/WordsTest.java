@@ -10,9 +10,16 @@ import sawstead.measure.Unit;
 import sawstead.solid.Vec;
 
 class WordsTest {
-  /** REF-NUM-02: 600 mm is 23-5/8 in and 0.075 mm less; 12.7 mm is 1/2 in exactly. */
+  /** REF-NUM-02: 600 mm is 23-5/8 in and 0.075 mm less; 0.3 / 25.4 = 0.0118, 2 / 25.4 = 0.0787. */
   @ParameterizedTest
-  @CsvSource({"12.7, 1/2 in", "600, ~23-5/8 in", "0.3, 0.3 mm", "-2, -2 mm", "965.2, 38 in"})
+  @CsvSource({
+    "12.7, 1/2 in",
+    "600, ~23-5/8 in",
+    "0.3, 0.012 in",
+    "-2, -0.079 in",
+    "965.2, 38 in",
+    "0, 0 in"
+  })
   void length_inInches(double millimetres, String text) {
     assertEquals(text, new Words(Unit.INCH).length(millimetres));
   }

@@ -101,7 +101,7 @@ class PocketJointTest {
     assertEquals(List.of(), joined.fasteners());
     assertEquals(stretcher, joined.a());
     assertEquals(
-        List.of("no pocket screw at hand suits 18.0 mm against 18.0 mm: s/rail on s/cheek"),
+        List.of("no pocket screw at hand suits 18 mm against 18 mm: s/rail on s/cheek"),
         joined.shortfalls());
   }
 

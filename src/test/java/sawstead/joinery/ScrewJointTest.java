@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import sawstead.measure.LengthFormat;
+import sawstead.measure.Unit;
 import sawstead.solid.Axis;
 import sawstead.solid.Box;
 import sawstead.solid.Vec;
@@ -45,6 +47,47 @@ class ScrewJointTest {
     Board other = Bench.board("t/side-2", Axis.X, 300, 0, 0, 318, 400, 500);
     Joined twice = glued.join(top, other, Bench.fixings().and(once.fasteners()));
     assertEquals("t/top/screw-4", twice.fasteners().get(0).id());
+  }
+
+  @Test
+  void join_leavesItsRowOnALapWhereTheRowIsFullOfHeads() {
+    // A strip 72 wide and 110 high on a post, and heads of other screws all along both rows.
+    Board strip = Bench.board("t/strip", Axis.X, 0, 0, 0, 18, 72, 110);
+    Board post = Bench.board("t/post", Axis.X, 18, 0, 0, 36, 72, 110);
+    List<Box> heads =
+        List.of(
+            new Box(new Vec(0, 12, 0), new Vec(18, 26, 110)),
+            new Box(new Vec(0, 46, 0), new Vec(18, 60, 110)));
+    Joined joined = glued.join(strip, post, Bench.fixings().keepingClear(heads));
+    assertEquals(List.of(), joined.shortfalls());
+    List<Vec> at = joined.fasteners().stream().map(Fastener::at).toList();
+    assertEquals(2, at.size());
+    // REF-FAS-16, bored holes: 2.5 D = 10.4 mm to an edge, 5 D = 20.8 mm apart across the grain.
+    assertTrue(at.get(0).distance(at.get(1)) >= 20.8, () -> "at " + at);
+    for (Vec point : at) {
+      assertTrue(point.y() >= 10.4 && point.y() <= 72 - 10.4, () -> "at " + at);
+      assertTrue(point.y() > 26 + 2.08 && point.y() < 46 - 2.08, () -> "at " + at);
+    }
+  }
+
+  @Test
+  void join_whereNothingOfALapIsFree_saysSo() {
+    Board strip = Bench.board("t/strip", Axis.X, 0, 0, 0, 18, 72, 110);
+    Board post = Bench.board("t/post", Axis.X, 18, 0, 0, 36, 72, 110);
+    Box all = new Box(new Vec(0, 0, 0), new Vec(18, 72, 110));
+    Joined joined = glued.join(strip, post, Bench.fixings().keepingClear(List.of(all)));
+    assertEquals(List.of("only 0 of 2 screws found room: t/strip on t/post"), joined.shortfalls());
+  }
+
+  @Test
+  void join_withoutAScrewThatSuits_saysSoInTheUnitsOfTheUser() {
+    Fixings few =
+        Fixings.of(ScrewShelf.of(Bench.screw(10, 50))).writing(LengthFormat.of(Unit.INCH));
+    Board a = Bench.board("t/a", Axis.X, 0, 0, 0, 19.05, 72, 110);
+    Board b = Bench.board("t/b", Axis.X, 19.05, 0, 0, 31.75, 72, 110);
+    assertEquals(
+        List.of("no screw at hand goes through 3/4 in and holds in 1/2 in: t/a on t/b"),
+        glued.join(a, b, few).shortfalls());
   }
 
   @Test
@@ -147,7 +190,7 @@ class ScrewJointTest {
     Joined joined = glued.join(top, upright, few);
     assertEquals(List.of(), joined.fasteners());
     assertEquals(
-        List.of("no screw at hand goes through 18.0 mm and holds in 500.0 mm: t/top on t/side"),
+        List.of("no screw at hand goes through 18 mm and holds in 500 mm: t/top on t/side"),
         joined.shortfalls());
   }
 }

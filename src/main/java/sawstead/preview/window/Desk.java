@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -21,10 +23,12 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
 import sawstead.check.Margin;
+import sawstead.preview.bench.Bearing;
 import sawstead.preview.bench.Bench;
 import sawstead.preview.bench.Changes;
 import sawstead.preview.bench.Flaw;
 import sawstead.preview.bench.Latest;
+import sawstead.preview.bench.Named;
 import sawstead.preview.bench.Snapshot;
 import sawstead.preview.look.Tokens;
 import sawstead.preview.scene.Arrangement;
@@ -52,12 +56,13 @@ final class Desk {
   private final Consumer<String> title;
   private final BorderPane root = new BorderPane();
   private final FloorView floor = new FloorView();
-  private final TagColumn tags = new TagColumn(this::visit, this::visit);
+  private final TagColumn tags = new TagColumn(this::visit, this::visit, this::change);
   private final TapeBar tape = new TapeBar(this::pulled);
   private final TopBar top = new TopBar(this);
-  private final BriefDrawer brief = new BriefDrawer();
+  private final BriefDrawer brief = new BriefDrawer(this::would);
   private final NewsLine news = new NewsLine();
   private final Latest bench = new Latest(QUIET_MILLIS);
+  private final Latest trials = new Latest(0);
   private final FileWatch watch;
   private final WriteFiles files = new WriteFiles();
   private Tokens look = Tokens.of(false);
@@ -66,6 +71,7 @@ final class Desk {
   private Optional<Snapshot> shown = Optional.empty();
   private Map<String, Glow> chosen = Map.of();
   private Map<String, Glow> arriving = Map.of();
+  private boolean pathShown;
 
   Desk(Path file, Consumer<String> title) {
     this.file = file;
@@ -206,6 +212,7 @@ final class Desk {
   void close() {
     watch.close();
     bench.close();
+    trials.close();
     files.close();
   }
 
@@ -219,6 +226,15 @@ final class Desk {
 
   private void typed(String text) {
     retitle();
+    think(text);
+  }
+
+  /** What a slider that is still held would make of it. */
+  private void would(String text) {
+    think(text);
+  }
+
+  private void think(String text) {
     top.busy(true);
     String name = file.toString();
     Tokens tokens = look;
@@ -312,7 +328,45 @@ final class Desk {
         };
     choose(finding.about(), glow);
     finding.at().or(() -> middle(finding.about())).ifPresent(at -> floor.visit(at, AROUND));
-    finding.about().forEach(tape::choose);
+    finding.about().forEach(tape::meet);
+  }
+
+  /** Opens the form with the values that bear on a finding. */
+  private void change(Finding finding) {
+    visit(finding);
+    Optional<Station> station = shown.flatMap(Snapshot::station);
+    if (station.isEmpty()) {
+      return;
+    }
+    if (root.getRight() == null) {
+      toggleBrief();
+    }
+    brief.showForm();
+    String text = brief.text().textProperty().get();
+    List<String> about = finding.about();
+    List<String> lengths = brief.form().lengths();
+    List<String> written = Bearing.written(text, station.get(), about, brief.form().values());
+    brief.form().bearing(finding.remedy(), written);
+    top.trying(true);
+    trials.ask(
+        wanted -> {
+          List<String> tried = Bearing.tried(text, station.get(), about, lengths, wanted);
+          Platform.runLater(() -> found(finding, written, tried, wanted));
+        });
+  }
+
+  private void found(
+      Finding finding, List<String> written, List<String> tried, BooleanSupplier wanted) {
+    if (!wanted.getAsBoolean()) {
+      return;
+    }
+    top.trying(false);
+    Set<String> all = new LinkedHashSet<>(tried);
+    all.addAll(written);
+    brief.form().bearing(finding.remedy(), List.copyOf(all));
+    if (all.isEmpty()) {
+      news.note("no single length of the brief bears on this; see what its tag says");
+    }
   }
 
   private void visit(Margin margin) {
@@ -349,6 +403,41 @@ final class Desk {
     Map<String, Glow> all = new TreeMap<>(chosen);
     all.putAll(arriving);
     floor.light(all);
+    if (floor.floor() != null) {
+      floor.floor().share(Sharing.among(all, floor.floor()));
+    }
+  }
+
+  /** Shows the way of what the tape moves, or no longer. */
+  void showPath(boolean wanted) {
+    pathShown = wanted;
+    path();
+  }
+
+  private void path() {
+    if (floor.floor() != null) {
+      floor.floor().path(pathShown ? tape.run().flatMap(Run::mover) : Optional.empty());
+    }
+  }
+
+  /** Measures between what is clicked, or no longer. */
+  void measure(boolean wanted) {
+    floor.measure(wanted);
+    if (wanted) {
+      news.note("click a face or an edge, then another; the distance stands between them");
+    }
+  }
+
+  /** The tools of the step that is being built, each in its place. */
+  private void tools(int number) {
+    floor
+        .floor()
+        .tools(
+            shown.flatMap(Snapshot::report).stream()
+                .flatMap(r -> r.drivings().stream())
+                .filter(d -> d.step() == number)
+                .flatMap(d -> d.toolBodies().stream())
+                .toList());
   }
 
   private void pulled(TapeBar.Reading reading) {
@@ -362,6 +451,7 @@ final class Desk {
       Mover mover = run.mover().get();
       arriving = Motions.met(run, reading.at());
       floor.arrange(now.built(Arrangement.ALL).moving(mover.id(), reading.at()));
+      tools(-1);
     } else {
       boolean all = reading.at() >= run.to();
       floor.arrange(now.built(all ? Arrangement.ALL : reading.at()));
@@ -372,8 +462,10 @@ final class Desk {
           step.places().forEach(id -> arriving.put(id, Glow.CHOSEN));
         }
       }
+      tools(all ? -1 : number);
     }
     light();
+    path();
   }
 
   void spread(double share) {

@@ -81,8 +81,8 @@ final class CasterUnit implements Unit {
           Remark.Weight.STOP,
           "caster-room",
           List.of("stand/base"),
-          "four caster plates of %.0f x %.0f mm do not fit under the base inside the framing screws"
-              .formatted(length, width),
+          "four caster plates of %s x %s do not fit under the base inside the framing screws"
+              .formatted(draft.length(length), draft.length(width)),
           "choose casters with smaller plates, or a larger stand");
     }
     int n = 1;
@@ -129,8 +129,8 @@ final class CasterUnit implements Unit {
           Remark.Weight.MIND,
           "caster-screws",
           List.of(StandUnit.BASE),
-          "no screw at hand holds a caster's plate of %.0f mm in a base of %.1f mm"
-              .formatted(plate, base),
+          "no screw at hand holds a caster's plate of %s in a base of %s"
+              .formatted(draft.length(plate), draft.length(base)),
           "bolt the casters through the base, heads up, clear of the legs");
       return;
     }
@@ -174,8 +174,12 @@ final class CasterUnit implements Unit {
           Remark.Weight.STOP,
           "frame-room",
           List.of("stand/base"),
-          "the base is %.1f x %.1f mm, the bought frame takes %.1f x %.1f mm"
-              .formatted(base.width(), base.depth(), width, depth),
+          "the base is %s x %s, the bought frame takes %s x %s"
+              .formatted(
+                  draft.length(base.width()),
+                  draft.length(base.depth()),
+                  draft.length(width),
+                  draft.length(depth)),
           "write a stand of at most that size (station.stand.width, station.stand.depth)");
     }
     Panel ring =

@@ -48,9 +48,9 @@ final class ContentRow {
           Remark.Weight.STOP,
           "contents-room",
           List.of(id),
-          "%s is %.1f mm too %s for its place".formatted(id, missing, way),
-          "make the cubby %.0f mm larger that way, or keep it elsewhere"
-              .formatted(Math.ceil(missing)));
+          "%s is %s too %s for its place".formatted(id, draft.length(missing), way),
+          "make the cubby %s larger that way, or keep it elsewhere"
+              .formatted(draft.length(Math.ceil(missing))));
     }
   }
 }

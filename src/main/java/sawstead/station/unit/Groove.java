@@ -74,8 +74,8 @@ record Groove(int slot, double x, double width, double depth, double reach) {
     if (depth >= thickness - 0.5) {
       throw new DesignException(
           "station.outfeed.drop",
-          "the relief groove of slot %d would be %.1f mm deep in lids of %.1f mm"
-              .formatted(slot, depth, thickness),
+          "the relief groove of slot %d would be %s deep in lids of %s"
+              .formatted(slot, draft.length(depth), draft.length(thickness)),
           "choose a thicker sheet for the lids (station.outfeed.lidSheet), a larger drop, or leave the outfeed out");
     }
     for (String lid : lids) {
@@ -92,10 +92,10 @@ record Groove(int slot, double x, double width, double depth, double reach) {
             Remark.Weight.MIND,
             "groove-short",
             List.of(lid),
-            "the relief groove of slot %d ends %.0f mm before a bar does when its head has passed the blade"
-                .formatted(slot, reach - end),
-            "hinge the lid at its side, make the outfeed %.0f mm deeper, or use a shorter bar"
-                .formatted(reach - end));
+            "the relief groove of slot %d ends %s before a bar does when its head has passed the blade"
+                .formatted(slot, draft.length(reach - end)),
+            "hinge the lid at its side, make the outfeed %s deeper, or use a shorter bar"
+                .formatted(draft.length(reach - end)));
       }
       cutTo(draft, lid, box, end);
       if (end == rear && reach > rear && draft.hasBoard("outfeed/leaf")) {

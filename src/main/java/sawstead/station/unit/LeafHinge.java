@@ -33,9 +33,10 @@ record LeafHinge(Site.BoxPlan plan, HingeStock stock) {
             Remark.Weight.STOP,
             "hinge-proud",
             List.of(lid),
-            "a hinge leaf of %.1f mm does not fit on the edge of a lid of %.1f mm"
-                .formatted(width, plan.lid().thickness().nominal()),
-            "choose a hinge whose leaves are at most %.1f mm from the pin".formatted(edge));
+            "a hinge leaf of %s does not fit on the edge of a lid of %s"
+                .formatted(draft.length(width), draft.length(plan.lid().thickness().nominal())),
+            "choose a hinge whose leaves are at most %s from the pin"
+                .formatted(draft.length(edge)));
       }
     }
     return new HingeProfile(

@@ -82,9 +82,10 @@ final class OutfeedLeaf implements Unit {
           Remark.Weight.MIND,
           "leaf-bars-short",
           List.of(LEAF),
-          "the bars under the leaf can only be %.0f mm long, so %.0f mm of them stay in the box when the leaf is up"
-              .formatted(length, length - out),
-          "make the outfeed's box deeper or the leaf less deep");
+          "the bars under the leaf can only be %s long, so %s of them stays in the box when the leaf is up"
+              .formatted(draft.length(length), draft.length(length - out)),
+          "make the outfeed's box %s deeper or its overhang that much less"
+              .formatted(draft.length(out + STAYS - length)));
     }
     for (String end : ENDS) {
       placeBar(draft, end, rear - SHORT, length);

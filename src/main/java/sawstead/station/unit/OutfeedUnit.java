@@ -129,7 +129,7 @@ final class OutfeedUnit implements Unit {
           Remark.Weight.NOTE,
           "box-on-shims",
           List.of(LEFT, RIGHT),
-          "the outfeed stands on %.1f mm of shims".formatted(wish.shim().nominal()),
+          "the outfeed stands on shims of %s".formatted(draft.length(wish.shim().nominal())),
           "screw down through the shims from below the top");
     }
   }

@@ -100,7 +100,8 @@ final class PortUnit implements Unit {
           Remark.Weight.MIND,
           "no-hole-saw",
           List.of(StandUnit.TOP),
-          "no hole saw at hand is %.0f mm or wider, which the %s needs".formatted(least, what),
+          "no hole saw at hand is %s or wider, which the %s needs"
+              .formatted(draft.length(least), what),
           "cut the hole with a jigsaw, or buy a hole saw of that size");
     }
     return PortSizes.hole(site.brief(), least);
@@ -141,8 +142,8 @@ final class PortUnit implements Unit {
           Remark.Weight.STOP,
           "port-room",
           List.of(StandUnit.TOP),
-          "there is no room in the stand's top for the %s's hole of %.0f mm"
-              .formatted(what, diameter),
+          "there is no room in the stand's top for the %s's hole of %s"
+              .formatted(what, draft.length(diameter)),
           "make the stand deeper, or the outfeed less deep");
       return at;
     }

@@ -78,8 +78,8 @@ final class TrayUnit implements Unit {
           Remark.Weight.NOTE,
           "opening-clipped",
           List.of("stand/top"),
-          "the opening under the saw is cut to %.0f x %.0f mm, so that the tray hangs clear of the stretchers"
-              .formatted(opening.width(), opening.depth()),
+          "the opening under the saw is cut to %s x %s, so that the tray hangs clear of the stretchers"
+              .formatted(draft.length(opening.width()), draft.length(opening.depth())),
           "");
     }
     draft.step(

@@ -216,7 +216,11 @@ final class WingUnit implements Unit {
       if (held < ENOUGH
           && draft.hasBoard(part)
           && Patch.between(draft.board(id("inner")), draft.board(part)).isPresent()) {
-        held += draft.join(Joints.screwed(true), id("inner"), part, keepClear).fasteners().size();
+        held +=
+            draft
+                .joinWhereRoom(Joints.screwed(true), id("inner"), part, keepClear)
+                .fasteners()
+                .size();
       }
     }
     return held;
@@ -257,12 +261,20 @@ final class WingUnit implements Unit {
           "wing-unsupported",
           List.of(id("inner")),
           gap > 0
-              ? "the %s wing hangs %.1f mm beside the stand: nothing carries it"
-                  .formatted(plan.side().word(), gap)
+              ? "the %s wing hangs %s beside the stand: nothing carries it"
+                  .formatted(plan.side().word(), draft.length(gap))
               : "the %s wing finds room for %d screw(s) into the stand"
                   .formatted(plan.side().word(), held),
-          "make the stand as wide as the table (station.stand.width at least %.0f mm), or leave it out"
-              .formatted(site.table().width() + 6));
+          "make the stand as wide as the table (station.stand.width at least %s), or leave it out"
+              .formatted(draft.length(site.table().width() + 6)));
+    } else if (held < ENOUGH) {
+      draft.remark(
+          Remark.Weight.NOTE,
+          "joint-fewer",
+          List.of(id("inner")),
+          "only %d of %d screws into the stand found room for the %s wing"
+              .formatted(held, ENOUGH, plan.side().word()),
+          "make the wing lower or deeper where it meets the stand, and keep what is heavy out of it");
     }
   }
 }

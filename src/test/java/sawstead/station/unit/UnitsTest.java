@@ -3,6 +3,7 @@ package sawstead.station.unit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sawstead.brief.Brief;
+import sawstead.intake.BriefException;
 import sawstead.intake.BriefReader;
 import sawstead.solid.Box;
 import sawstead.solid.Overlap;
@@ -92,6 +94,24 @@ class UnitsTest {
     Station other = Units.station(Briefs.of(text));
     assertEquals(boxes(one), boxes(other));
     assertEquals(one.fasteners(), other.fasteners());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"first-brief", "lantern-alley", "quay-shed"})
+  void wing_isCarriedByFourScrewsIntoTheStand(String model) throws BriefException {
+    Station station = Units.station(BriefReader.read(Path.of("models", model + ".yaml")));
+    for (String wing : List.of("wing-left/inner", "wing-right/inner")) {
+      if (station.part(wing).isPresent()) {
+        long carry =
+            station.fasteners().stream()
+                .filter(f -> f.joins().get(0).equals(wing) && f.joins().get(1).startsWith("stand/"))
+                .count();
+        assertTrue(carry >= 4, () -> model + ": " + wing + " hangs by " + carry);
+      }
+    }
+    assertTrue(
+        station.remarks().stream().noneMatch(r -> r.rule().equals("joint-short")),
+        () -> model + ": " + station.remarks());
   }
 
   @Test
