@@ -90,7 +90,9 @@ final class PortUnit implements Unit {
   private void passes(
       String port, Vec at, Axis axis, double across, boolean plug, List<String> panels) {
     String id = "ports/" + port + (plug ? "-plug" : "-cuff");
-    passings.add(new Passing(new PlugTravel(id, at, axis, across, plug), panels));
+    // Larger by the contact tolerance all round: the verdict turns at the plug's own size.
+    double drawn = across + 2 * site.wish().contact().nominal();
+    passings.add(new Passing(new PlugTravel(id, at, axis, drawn, plug), panels));
   }
 
   /** The motions come last: by then every panel has all its holes. */
