@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import sawstead.layout.packing.Tile;
 
 /**
@@ -46,37 +47,34 @@ final class Dissection {
     this.room = room;
     this.matched = matched;
     this.stock = stock;
-    int trim = Steps.up(stock.trim());
+    Trim trim = stock.trim();
     this.usable =
-        new Region(trim, trim, Steps.down(stock.length()) - trim, Steps.down(stock.width()) - trim);
+        new Region(
+            Steps.up(trim.left()),
+            Steps.up(trim.bottom()),
+            Steps.down(stock.length() - trim.right()),
+            Steps.down(stock.width() - trim.top()));
   }
 
   /** Cuts for the whole sheet, the trimming of its two reference edges first. */
   SawNode sheet(Tile tile) {
     Region all = new Region(0, 0, Steps.down(stock.length()), Steps.down(stock.width()));
-    int trim = Steps.up(stock.trim());
-    return trim == 0 ? node(all, tile) : trim(all, trim, tile);
+    return trimmed(all, Direction.LENGTH, trimmed -> node(trimmed, tile));
   }
 
-  private SawNode trim(Region all, int trim, Tile tile) {
-    int kerf = rules.kerf(Guide.RAIL);
-    Region straight = all.between(Direction.WIDTH, trim, all.y1());
-    Region square = straight.between(Direction.LENGTH, trim, straight.x1());
-    SawNode second =
-        new SawNode.Sawn(
-            straight,
-            Direction.WIDTH,
-            trim - kerf,
-            Guidance.rail(true),
-            leftOf(straight, Direction.LENGTH, trim - kerf),
-            node(square, tile));
+  /** Straightens the near edge along a direction, then the one across it, then goes on. */
+  private SawNode trimmed(Region region, Direction along, Function<Region, SawNode> next) {
+    Function<Region, SawNode> after =
+        along == Direction.LENGTH ? r -> trimmed(r, Direction.WIDTH, next) : next;
+    Direction direction = along.across();
+    int edge = usable.near(direction);
+    if (edge == 0) {
+      return after.apply(region);
+    }
+    int at = edge - rules.kerf(Guide.RAIL);
+    Region rest = region.between(direction, edge, region.far(direction));
     return new SawNode.Sawn(
-        all,
-        Direction.LENGTH,
-        trim - kerf,
-        Guidance.rail(true),
-        leftOf(all, Direction.WIDTH, trim - kerf),
-        second);
+        region, along, at, Guidance.rail(true), leftOf(region, direction, at), after.apply(rest));
   }
 
   private static SawNode leftOf(Region region, Direction direction, int end) {
