@@ -23,6 +23,9 @@ final class Dissection {
   /** What is too large by less than this is not worth a cut, in steps: 0.05 mm. */
   private static final int HAIR = 50;
 
+  /** Slack that is not worth keeping in one piece, in steps: 25 mm. */
+  private static final int SLIGHT = 25_000;
+
   /**
    * What a rough cut leaves to be taken off at the table saw, in steps; common practice, no source.
    */
@@ -105,7 +108,7 @@ final class Dissection {
    * done along the rail and the table saw can do the rest; or not at all, when it is rough already.
    */
   private int roughly(Region region, Direction direction, Tile tile) {
-    int need = extent(tile, direction) - room;
+    int need = needed(tile, direction) - room;
     if (!rules.fitsTable(region) && finishedLater(tile, direction)) {
       boolean roughAlready = region.extent(direction) <= need + ROUGH + room;
       return roughAlready ? region.extent(direction) : need + ROUGH;
@@ -168,7 +171,10 @@ final class Dissection {
 
   private SawNode slice(Region region, Direction direction, List<Tile> parts) {
     Direction across = direction.across();
-    int crossNeed = extent(parts.get(0), across) - room;
+    int crossNeed = 0;
+    for (Tile part : parts) {
+      crossNeed = Math.max(crossNeed, needed(part, across) - room);
+    }
     long full = parts.stream().filter(Dissection::fillsCross).count();
     if (region.extent(across) > crossNeed + HAIR && full >= 2) {
       int size = crossSize(region, across, crossNeed, parts);
@@ -187,7 +193,7 @@ final class Dissection {
     int taken = rules.fitsTable(region) ? 1 : most(region, direction, parts);
     int size = -room;
     for (int i = 0; i < taken; i++) {
-      size += extent(parts.get(i), direction);
+      size += needed(parts.get(i), direction);
     }
     List<Tile> head = parts.subList(0, taken);
     List<Tile> tail = parts.subList(taken, parts.size());
@@ -228,7 +234,7 @@ final class Dissection {
     Direction direction = along.across();
     Guidance how = rules.guidance(region, along, size);
     int end = Math.min(region.far(direction), usable.far(direction));
-    int spare = end - region.near(direction) - size - extent(tail, direction);
+    int spare = end - region.near(direction) - size - least(tail, direction);
     if (how.guide().tool() == Tool.GUIDED
         && spare >= ROUGH
         && shared(head, direction)
@@ -238,10 +244,11 @@ final class Dissection {
     return apart(region, along, size, head, tail);
   }
 
-  private static int extent(List<Tile> tiles, Direction direction) {
-    int sum = 0;
-    for (Tile tile : tiles) {
-      sum += extent(tile, direction);
+  /** What tiles one after another need at least, the slack at the end of the last left out. */
+  private static int least(List<Tile> tiles, Direction direction) {
+    int sum = content(tiles.get(tiles.size() - 1), direction);
+    for (Tile tile : tiles.subList(0, tiles.size() - 1)) {
+      sum += needed(tile, direction);
     }
     return sum;
   }
@@ -274,6 +281,29 @@ final class Dissection {
             ? new SawNode.Left(region.between(direction, beyond, region.far(direction)))
             : null;
     return new SawNode.Sawn(region, along, at, how, near, far);
+  }
+
+  /**
+   * To which extent a tile is cut: its own, or that of what is in it where the slack at its end is
+   * not worth a cut of its own.
+   */
+  private static int needed(Tile tile, Direction direction) {
+    int extent = extent(tile, direction);
+    int content = content(tile, direction);
+    return extent - content <= SLIGHT ? content : extent;
+  }
+
+  private static int content(Tile tile, Direction direction) {
+    if (!(tile instanceof Tile.Row row)) {
+      return extent(tile, direction);
+    }
+    int content = 0;
+    for (Tile part : row.parts()) {
+      boolean follows = row.alongLength() == (direction == Direction.LENGTH);
+      content =
+          follows ? content + needed(part, direction) : Math.max(content, content(part, direction));
+    }
+    return content;
   }
 
   private static int extent(Tile tile, Direction direction) {

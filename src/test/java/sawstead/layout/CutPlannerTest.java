@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import sawstead.layout.packing.Watch;
 
@@ -178,7 +180,16 @@ class CutPlannerTest {
   void plan_ofMatchedParts_givesThemTheirSizeAtOneSetting() throws Exception {
     // Strips as long as the sheet, too long for the table saw before they are cut
     // through: along the rail each would be marked by itself.
-    CutPlan plan = plan(request(3.2, List.of(FULL), part("leg", 780, 100, 20, Grain.ALONG)));
+    CutRequest request = request(3.2, List.of(FULL), part("leg", 780, 100, 20, Grain.ALONG));
+    CutPlan plan = CutPlanner.plan(request, SHORT.favouring(Favour.LABOUR), Watch.NONE);
+    // Two sizes, two places of fence and stop; it may go back to one of them.
+    assertEquals(
+        Set.of(100.0, 780.0),
+        plan.sheets().stream()
+            .flatMap(sheet -> sheet.cuts().stream())
+            .flatMap(cut -> cut.setting().stream().boxed())
+            .collect(Collectors.toSet()),
+        CutPlanText.of(plan));
     long exact =
         plan.sheets().stream()
             .flatMap(sheet -> sheet.pieces().stream())
