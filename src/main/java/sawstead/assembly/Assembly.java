@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sawstead.joinery.Fastener;
+import sawstead.joinery.FastenerKind;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
 import sawstead.station.Station;
@@ -33,7 +36,7 @@ public final class Assembly {
   private Assembly(Station station, double contact) {
     stage = new Stage(station, contact);
     blocking = new Blocking(stage);
-    reach = new Reach(stage, Toolbox.of(station));
+    reach = new Reach(stage, Toolbox.of(station.brief().tools()));
     groups = Groups.of(stage);
     order = groups.inOrder();
   }
@@ -131,6 +134,7 @@ public final class Assembly {
             path,
             bench,
             fasteners,
+            tools(fasteners),
             mass,
             mass > ONE_PERSON ? Math.max(2, (int) Math.ceil(mass / ONE_PERSON / 2)) : 1,
             cautions(first, all, fasteners)));
@@ -185,7 +189,14 @@ public final class Assembly {
           inTheWay.add("floor");
         }
       }
-      drivings.add(new Driving(fastener, number, use, inTheWay));
+      boolean own = use.filter(u -> u.tool().owned()).isPresent();
+      drivings.add(
+          new Driving(
+              fastener,
+              number,
+              use,
+              inTheWay,
+              own ? Instead.NOTHING : Instead.of(stage, reach, f, seen)));
       ids.add(fastener.id());
     }
     return ids;
@@ -241,6 +252,20 @@ public final class Assembly {
       return "plug it in";
     }
     return thing.isEnvelope() ? "put it in its place" : "fix it in its place";
+  }
+
+  /** The tools of some fasteners, in the order in which they are first needed. */
+  private List<String> tools(List<String> fasteners) {
+    Set<String> tools = new LinkedHashSet<>();
+    for (Driving driving : drivings) {
+      if (fasteners.contains(driving.fastener().id())) {
+        if (driving.fastener().kind() == FastenerKind.POCKET_SCREW) {
+          tools.add(Toolbox.JIG);
+        }
+        driving.use().ifPresent(use -> tools.add(use.tool().word()));
+      }
+    }
+    return List.copyOf(tools);
   }
 
   private List<String> cautions(Removal removal, BitSet all, List<String> fasteners) {

@@ -21,6 +21,7 @@ import sawstead.measure.Unit;
  * @param station what is to be built; empty when there is no saw
  * @param cutting kerfs, and what can be brought to the table saw
  * @param workshop screws, hole saws and glue at hand
+ * @param tools tools at hand and the room that they take up
  * @param extras panels of the user's own
  * @param cuts further cuts in panels of the station
  */
@@ -35,6 +36,7 @@ public record Brief(
     Optional<StationWish> station,
     Cutting cutting,
     Workshop workshop,
+    Tools tools,
     List<ExtraPanel> extras,
     List<AddedCuts> cuts) {
   public Brief {
@@ -48,6 +50,7 @@ public record Brief(
     requireNonNull(station, "station");
     requireNonNull(cutting, "cutting");
     requireNonNull(workshop, "workshop");
+    requireNonNull(tools, "tools");
     extras = List.copyOf(extras);
     cuts = List.copyOf(cuts);
   }

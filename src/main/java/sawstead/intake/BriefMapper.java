@@ -19,6 +19,7 @@ final class BriefMapper {
 
   Brief brief() {
     sectionsFitTogether();
+    GlueCheck.in(brief);
     String name = brief.text("name").orElse("station");
     SheetNames sheets = new SheetNames(new StockMapper(brief).sheets());
     Optional<Saw> saw =
@@ -42,6 +43,7 @@ final class BriefMapper {
         station,
         new CuttingMapper(brief.section("cutting"), saw).cutting(),
         new WorkshopMapper(brief.section("workshop")).workshop(),
+        new ToolsMapper(brief.section("tools")).tools(),
         panels,
         extras.cuts(panels));
   }
