@@ -10,6 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.FastenerKind;
+import sawstead.measure.LengthFormat;
+import sawstead.solid.Body;
+import sawstead.solid.FreeWay;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
 import sawstead.station.Station;
@@ -22,6 +25,12 @@ public final class Assembly {
 
   /** Heads lower than this are driven with the station on its side, mm (common practice). */
   private static final double NEAR_FLOOR = 350;
+
+  /** What weighs more is not held up with one hand while the other drives a screw, kg (same). */
+  private static final double HEAVY_TO_HOLD = 4;
+
+  /** What is nearer under a thing carries it, mm. */
+  private static final double NEAR = 1;
 
   private final Stage stage;
   private final Blocking blocking;
@@ -60,7 +69,7 @@ public final class Assembly {
       Group first =
           order.stream().filter(g -> !g.in(whole.left()).isEmpty()).findFirst().orElseThrow();
       removals.add(
-          0, new Removal(whole.left(), whole.left(), first, List.of(), false, Optional.empty()));
+          0, new Removal(whole.left(), whole.left(), first, List.of(), false, 0, Optional.empty()));
     }
     for (int i = 0; i < removals.size(); ) {
       int end = i + 1;
@@ -71,7 +80,29 @@ public final class Assembly {
       i = end;
     }
     drivings.sort(Comparator.comparing(d -> d.fastener().id()));
-    return new BuildPlan(steps, drivings, stuck, new Exits(stage, blocking, reach).all());
+    List<Exit> exits = new Exits(stage, blocking, reach).all();
+    return new BuildPlan(
+        steps.stream().map(step -> withReasons(step, exits)).toList(), drivings, stuck, exits);
+  }
+
+  /** Says of what comes off again why it does, and by how much the room is short without. */
+  private BuildStep withReasons(BuildStep step, List<Exit> exits) {
+    List<String> reasons = new ArrayList<>(step.cautions());
+    for (Exit exit : exits) {
+      if (exit.verdict() == Exit.Verdict.AFTER
+          && exit.first().stream().anyMatch(step.places()::contains)) {
+        reasons.add(
+            "screw it and never glue it: "
+                + exit.id()
+                + " only comes out once this is off"
+                + (Double.isFinite(exit.lacks()) && exit.lacks() > 0
+                    ? ", since the way is "
+                        + LengthFormat.of(stage.station().brief().units()).near(exit.lacks())
+                        + " short of it"
+                    : ""));
+      }
+    }
+    return step.cautions().size() == reasons.size() ? step : step.cautioned(reasons);
   }
 
   /** What follows in the same step: of the same group, one by one, along the same way. */
@@ -90,14 +121,12 @@ public final class Assembly {
     for (int t = left.nextSetBit(0); t >= 0; t = left.nextSetBit(t + 1)) {
       BitSet mover = new BitSet();
       mover.set(t);
-      BitSet best = null;
-      for (Vec direction : Exits.DIRECTIONS) {
-        BitSet blockers = blocking.blockers(mover, direction, left);
-        if (best == null || blockers.cardinality() < best.cardinality()) {
-          best = blockers;
-        }
-      }
-      found.add(new BuildPlan.Stuck(stage.thing(t).name(), stage.names(best)));
+      BitSet others = without(left, t);
+      Lack lack = Lack.least(stage, blocking, t, others);
+      boolean decided = PathSearch.among(stage, mover, others, stage.standsForGood(left)).decided();
+      found.add(
+          new BuildPlan.Stuck(
+              stage.thing(t).name(), lack.obstacles(), lack.missing(), lack.words(), decided));
     }
     return found;
   }
@@ -127,7 +156,7 @@ public final class Assembly {
     steps.add(
         new BuildStep(
             number,
-            first.group().name(),
+            name(first.group(), all),
             places(all, first.group()),
             fixing(first, all),
             path.isEmpty() ? Vec.ZERO : path.get(path.size() - 1).unit(),
@@ -232,6 +261,19 @@ public final class Assembly {
     return ids;
   }
 
+  /** The group's name, and which of its parts these are where they are not all of them. */
+  private String name(Group group, BitSet all) {
+    if (all.cardinality() >= group.things().size() || all.cardinality() == 1) {
+      return all.cardinality() == 1 ? stage.thing(all.nextSetBit(0)).name() : group.name();
+    }
+    List<String> parts =
+        stage.names(all).stream().map(n -> n.substring(n.lastIndexOf('/') + 1)).toList();
+    return group.name()
+        + ": "
+        + String.join(", ", parts.subList(0, Math.min(3, parts.size())))
+        + (parts.size() > 3 ? " and " + (parts.size() - 3) + " more" : "");
+  }
+
   private String fixing(Removal removal, BitSet all) {
     Optional<Step> step = removal.group().told();
     if (removal.legs().isEmpty()) {
@@ -241,11 +283,9 @@ public final class Assembly {
       return "put these on together: none of them goes on alone";
     }
     if (step.isPresent()) {
-      boolean rest = told.contains(step.get());
-      boolean piece = all.cardinality() < removal.group().things().size();
-      return rest && piece
-          ? "then this part of the same unit: " + step.get().fixing()
-          : step.get().fixing();
+      boolean again =
+          told.contains(step.get()) && all.cardinality() < removal.group().things().size();
+      return again ? "as before: " + step.get().fixing() : step.get().fixing();
     }
     Thing thing = stage.thing(all.nextSetBit(0));
     if (thing.isFlexible()) {
@@ -292,12 +332,49 @@ public final class Assembly {
         .filter(d -> fasteners.contains(d.fastener().id()))
         .flatMap(d -> d.use().flatMap(ToolUse::open).stream())
         .distinct()
-        .map(pose -> "hold it so to drive its screws: " + pose)
+        .map(pose -> "to drive its screws, hold it open: " + pose)
         .forEach(cautions::add);
+    if (removal.tilt() > 0) {
+      cautions.add(
+          "tip it by %.0f degrees to bring it in: there is no other way".formatted(removal.tilt()));
+    }
+    if (hangs(removal, all, fasteners)) {
+      cautions.add("prop it from below, or have it held, until its first two screws are in");
+    }
     if (stage.mass(all) > ONE_PERSON) {
       cautions.add("more than one person should lift this");
     }
     return cautions;
+  }
+
+  /** Whether something heavy is screwed on with nothing under it. */
+  private boolean hangs(Removal removal, BitSet all, List<String> fasteners) {
+    if (stage.mass(all) < HEAVY_TO_HOLD
+        || fasteners.isEmpty()
+        || !removal.standing().intersects(complement(all))) {
+      return false;
+    }
+    BitSet below = (BitSet) removal.standing().clone();
+    below.andNot(all);
+    Vec down = new Vec(0, 0, -1);
+    for (Body body : stage.rigid(all)) {
+      if (body.box().low().z() < NEAR) {
+        return false;
+      }
+      for (Body other : stage.rigid(below)) {
+        double way = FreeWay.of(body, down, other, stage.play(), NEAR);
+        if (way <= NEAR) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private BitSet complement(BitSet set) {
+    BitSet rest = stage.all();
+    rest.andNot(set);
+    return rest;
   }
 
   /** Why a group comes before others that were told before it. */

@@ -40,4 +40,11 @@ public record BuildStep(
     tools = List.copyOf(tools);
     cautions = List.copyOf(cautions);
   }
+
+  /** The same with other cautions. */
+  BuildStep cautioned(List<String> others) {
+    return new BuildStep(
+        number, name, places, fixing, direction, path, bench, fasteners, tools, mass, hands,
+        others);
+  }
 }
