@@ -135,8 +135,10 @@ final class Exits {
     BitSet rest = (BitSet) others.clone();
     rest.andNot(best);
     List<Body> bodies = bodies(rest);
-    return Optional.of(
-        free(id, Exit.Verdict.AFTER, way.out(bodies), way, bodies, stage.names(best), 0));
+    // What overlaps the thing itself blocks no direction, but leaves no path either.
+    Way.Found found = way.out(bodies);
+    List<String> removed = stage.names(best);
+    return found.path().map(p -> free(id, Exit.Verdict.AFTER, found, way, bodies, removed, 0));
   }
 
   /** Screwed, not glued, with every screw in reach and loose then, in the finished station. */
