@@ -49,7 +49,7 @@ public record Driving(
     Tool tool = use.get().tool();
     List<Body> bodies = new ArrayList<>(place.barrels(tool));
     if (tool.grip().isPresent()) {
-      bodies.add(place.grip(tool, use.get().angle()));
+      bodies.addAll(place.grip(tool, use.get().angle()));
     }
     return bodies;
   }
