@@ -48,6 +48,17 @@ class ReadmeTest {
   }
 
   @Test
+  void smallestBriefWithTheOwnUnit_canBeCut() throws Exception {
+    String text = yaml(readme(), 0) + yaml(readme(), 2);
+    // Read as if it lay beside the demo briefs, where the unit's file is.
+    Brief brief = BriefReader.read("models/readme.yaml", text.getBytes(StandardCharsets.UTF_8));
+    Report report = Inspector.inspect(Units.station(brief));
+    assertTrue(report.station().parts().containsKey("till/lid"));
+    assertEquals(
+        List.of(), report.findings().stream().filter(f -> f.severity() == Severity.STOP).toList());
+  }
+
+  @Test
   void smallestBriefWithTheExtraPanel_canBeCut() throws Exception {
     String text = yaml(readme(), 0) + yaml(readme(), 1);
     Brief brief = BriefReader.read("README.md", text.getBytes(StandardCharsets.UTF_8));

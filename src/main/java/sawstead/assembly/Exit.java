@@ -53,4 +53,9 @@ public record Exit(
     first = List.copyOf(first);
     obstacles = List.copyOf(obstacles);
   }
+
+  /** The same with the room that is missing before what comes first is off. */
+  Exit lacking(Lack lack) {
+    return new Exit(id, verdict, path, first, least, tilt, obstacles, lack.missing(), lack.words());
+  }
 }

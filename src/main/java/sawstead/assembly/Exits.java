@@ -130,19 +130,14 @@ final class Exits {
     BitSet rest = (BitSet) others.clone();
     rest.andNot(best);
     List<Body> bodies = bodies(rest);
-    Exit free = free(id, Exit.Verdict.AFTER, way.out(bodies), way, bodies, stage.names(best));
+    // What overlaps the thing itself blocks no direction, but leaves no path either.
+    Way.Found found = way.out(bodies);
     Lack lack = Lack.least(stage, blocking, number, others);
-    return Optional.of(
-        new Exit(
-            id,
-            free.verdict(),
-            free.path(),
-            free.first(),
-            free.least(),
-            0,
-            List.of(),
-            lack.missing(),
-            lack.words()));
+    List<String> removed = stage.names(best);
+    return found
+        .path()
+        .map(p -> free(id, Exit.Verdict.AFTER, found, way, bodies, removed))
+        .map(exit -> exit.lacking(lack));
   }
 
   /** Screwed, not glued, with every screw in reach and loose then, in the finished station. */

@@ -24,6 +24,7 @@ import sawstead.measure.Unit;
  * @param tools tools at hand and the room that they take up
  * @param extras panels of the user's own
  * @param cuts further cuts in panels of the station
+ * @param own units of the user's own
  */
 public record Brief(
     String name,
@@ -38,7 +39,8 @@ public record Brief(
     Workshop workshop,
     Tools tools,
     List<ExtraPanel> extras,
-    List<AddedCuts> cuts) {
+    List<AddedCuts> cuts,
+    List<OwnUnit> own) {
   public Brief {
     requireNonNull(name, "name");
     requireNonNull(slug, "slug");
@@ -53,6 +55,7 @@ public record Brief(
     requireNonNull(tools, "tools");
     extras = List.copyOf(extras);
     cuts = List.copyOf(cuts);
+    own = List.copyOf(own);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sawstead.brief.Saw;
 import sawstead.brief.Spot;
 import sawstead.solid.Vec;
@@ -32,11 +33,18 @@ final class Balance {
     this.supports = List.copyOf(supports);
   }
 
-  /** The balance of a station as it stands; empty when nothing of it has a mass. */
+  /**
+   * The balance of a station as it stands, without what stands beside it; empty when nothing of it
+   * has a mass.
+   */
   static Optional<Balance> of(Scene scene) {
     double mass = 0;
     Vec moment = Vec.ZERO;
+    Set<String> alone = Standing.alone(scene.parts());
     for (Part part : scene.parts()) {
+      if (alone.contains(part.id())) {
+        continue;
+      }
       mass += part.mass();
       moment = moment.plus(centreOf(scene, part).scale(part.mass()));
     }

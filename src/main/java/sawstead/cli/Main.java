@@ -46,8 +46,10 @@ public final class Main {
     line.addSubcommand(new BuildCommand(streams));
     line.addSubcommand(new SchemaCommand(streams));
     line.addSubcommand(new BreakdownCommand());
+    line.addSubcommand(new SquareCommand(streams));
     line.addSubcommand(new PictureCommand(streams));
     line.addSubcommand(new ShowCommand());
+    line.addSubcommand(new WalkCommand(streams, System.in));
     line.setOut(streams.outText());
     line.setErr(streams.errText());
     line.setColorScheme(

@@ -45,7 +45,8 @@ final class BriefMapper {
         new WorkshopMapper(brief.section("workshop")).workshop(),
         new ToolsMapper(brief.section("tools")).tools(),
         panels,
-        extras.cuts(panels));
+        extras.cuts(panels),
+        new OwnMapper(brief, sheets).units());
   }
 
   private void sectionsFitTogether() {
@@ -57,7 +58,7 @@ final class BriefMapper {
           "station",
           "there is a station, but no saw to build it for",
           "add the section `saw`, or remove `station` to have only your extras");
-    } else if (!brief.has("extras")) {
+    } else if (!brief.has("extras") && !brief.has("own")) {
       brief.problem(
           "saw",
           "there is no saw, and there are no extras: nothing is to be built",

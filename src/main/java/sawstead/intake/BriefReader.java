@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -40,8 +41,13 @@ public final class BriefReader {
     if (!Files.exists(file)) {
       throw fault(name, "there is no such file", "check the name and the folder you are in");
     }
+    return read(name, bytes(name, file));
+  }
+
+  /** The bytes of a file, at most one more than may be. */
+  static byte[] bytes(String name, Path file) throws BriefException {
     try (InputStream stream = Files.newInputStream(file)) {
-      return read(name, stream.readNBytes(LARGEST + 1));
+      return stream.readNBytes(LARGEST + 1);
     } catch (IOException broken) {
       throw fault(name, "the file cannot be read", "check that you may read it");
     }
@@ -76,9 +82,9 @@ public final class BriefReader {
           "write keys and values, such as `name: My station`");
     }
     Problems problems = new Problems();
-    new SchemaCheck(problems).check(table);
+    new SchemaCheck(BriefSchema.FILE, problems).check(table);
     asked.add(UNITS);
-    Reading reading = new Reading(problems, units(table), asked);
+    Reading reading = new Reading(problems, units(table), asked, folder(name));
     Brief brief = new BriefMapper(Section.root(reading, table)).brief();
     if (!problems.isEmpty()) {
       throw new BriefException(name, problems.inOrder());
@@ -86,7 +92,7 @@ public final class BriefReader {
     return brief;
   }
 
-  private static String text(String name, byte[] bytes) throws BriefException {
+  static String text(String name, byte[] bytes) throws BriefException {
     if (bytes.length > LARGEST) {
       throw fault(
           name,
@@ -99,6 +105,16 @@ public final class BriefReader {
     } catch (CharacterCodingException broken) {
       throw fault(
           name, "the file is not UTF-8 text", "save it as UTF-8 (plain text) and try again");
+    }
+  }
+
+  /** The folder of a brief; the current one for a brief that is no file. */
+  private static Path folder(String name) {
+    try {
+      Path parent = Path.of(name).getParent();
+      return parent == null ? Path.of("") : parent;
+    } catch (InvalidPathException noFile) {
+      return Path.of("");
     }
   }
 

@@ -1,17 +1,7 @@
 package sawstead.intake;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * The JSON Schema (draft 2020-12) of a brief: every key with its meaning, examples, unit, range and
@@ -25,30 +15,35 @@ import java.util.Map;
  *   <li>{@code x-default-band}: how far the default may be off; {@code x-unknown-band}: the same
  *       for {@code unknown} (four times the default's band if not given);
  *   <li>{@code x-default-from}: what the default follows from, where it is no fixed value;
- *   <li>{@code x-instead}: the end of the remedy when a value is out of range.
+ *   <li>{@code x-instead}: the end of the remedy when a value is out of range;
+ *   <li>{@code x-walk}: the stop of {@code x-walk-stops} at which the interview asks for it and for
+ *       what is in it, or {@code never}; {@code x-walk-gate}: {@code always} if a section is not
+ *       asked about as a whole; {@code x-walk-if}: the answer to the key beside it that makes it
+ *       worth asking;
+ *   <li>{@code x-typical}: what stands in for it in the interview when nobody knows, one value for
+ *       each kind of saw or one for all; {@code x-typical-of}: the measure that it grows with;
+ *       {@code x-typical-turns}: every second item of a list lies on the other side.
  * </ul>
  */
 public final class BriefSchema {
 
-  private static final String TEXT = load();
-  private static final JsonNode ROOT = parse(TEXT);
-  private static final JsonNode EXPANDED = expanded(ROOT);
+  static final SchemaFile FILE = SchemaFile.of("/sawstead/brief.schema.json");
 
   private BriefSchema() {}
 
   /** The schema as text, as {@code sawstead schema} prints it. */
   public static String text() {
-    return TEXT;
+    return FILE.text();
   }
 
   /** The schema of the whole brief as it stands in the file. */
   static JsonNode root() {
-    return ROOT;
+    return FILE.root();
   }
 
   /** The schema of the whole brief with every reference followed; not to be changed. */
   public static JsonNode expanded() {
-    return EXPANDED;
+    return FILE.expanded();
   }
 
   /** The schema of a key of an expanded section; a missing node if there is no such key. */
@@ -61,54 +56,11 @@ public final class BriefSchema {
     return list.path("items");
   }
 
-  /**
-   * A schema node with what it refers to in its place, all the way down; its own keywords win over
-   * those of the reference. The schema has no reference that leads back to itself.
-   */
-  private static JsonNode expanded(JsonNode node) {
-    if (node.isArray()) {
-      ArrayNode array = JsonNodeFactory.instance.arrayNode();
-      node.forEach(item -> array.add(expanded(item)));
-      return array;
-    }
-    if (!node.isObject()) {
-      return node;
-    }
-    ObjectNode object = JsonNodeFactory.instance.objectNode();
-    if (node.path("$ref").isTextual()) {
-      String pointer = node.path("$ref").asText().substring(1);
-      object.setAll((ObjectNode) expanded(ROOT.at(pointer)));
-    }
-    for (Map.Entry<String, JsonNode> field : node.properties()) {
-      if (!field.getKey().equals("$ref") && !field.getKey().equals("$defs")) {
-        object.set(field.getKey(), expanded(field.getValue()));
-      }
-    }
-    return object;
-  }
-
   /** The first sentence of a key's description, for use within another sentence. */
   static String meaning(JsonNode node) {
     String text = node.path("description").asText("see `sawstead schema`");
     int end = text.indexOf(". ");
     String first = (end < 0 ? text : text.substring(0, end)).replaceAll("\\.$", "");
     return first.substring(0, 1).toLowerCase(Locale.ROOT) + first.substring(1);
-  }
-
-  private static String load() {
-    try (InputStream stream =
-        BriefSchema.class.getResourceAsStream("/sawstead/brief.schema.json")) {
-      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException broken) {
-      throw new UncheckedIOException("the schema is missing from the program", broken);
-    }
-  }
-
-  private static JsonNode parse(String text) {
-    try {
-      return new ObjectMapper().readTree(text);
-    } catch (JsonProcessingException broken) {
-      throw new UncheckedIOException("the schema of the program is damaged", broken);
-    }
   }
 }

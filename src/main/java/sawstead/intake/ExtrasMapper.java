@@ -48,7 +48,7 @@ final class ExtrasMapper {
     return sheets.find(stock).map(Sheet::thickness);
   }
 
-  private static List<Turn> turns(Section place) {
+  static List<Turn> turns(Section place) {
     List<Turn> turns = new ArrayList<>();
     for (Section turn : place.sections("turns")) {
       turns.add(new Turn(turn.word("about", TurnAxis.class, TurnAxis.X), turn.plain("degrees")));
@@ -56,7 +56,7 @@ final class ExtrasMapper {
     return turns;
   }
 
-  private static Place at(Section place) {
+  static Place at(Section place) {
     if (!place.has("at")) {
       return new Place(0, 0, 0);
     }

@@ -2,9 +2,6 @@ package sawstead.intake;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.Error;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import com.networknt.schema.path.NodePath;
 import java.util.List;
 
@@ -14,19 +11,17 @@ import java.util.List;
  */
 final class SchemaCheck {
 
-  private static final Schema SCHEMA =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-          .getSchema(BriefSchema.root());
-
+  private final SchemaFile schema;
   private final Problems problems;
 
-  SchemaCheck(Problems problems) {
+  SchemaCheck(SchemaFile schema, Problems problems) {
+    this.schema = schema;
     this.problems = problems;
   }
 
   void check(Item root) {
     JsonNode json = root.json();
-    for (Error error : SCHEMA.validate(json)) {
+    for (Error error : schema.schema().validate(json)) {
       note(error, root);
     }
   }
@@ -39,7 +34,7 @@ final class SchemaCheck {
     if (aboutKey && property != null) {
       spot = spot.key(property);
     }
-    SchemaWords.Words words = SchemaWords.of(error, spot.path(), spot.item());
+    SchemaWords.Words words = SchemaWords.of(schema, error, spot.path(), spot.item());
     problems.add(spot.line(), spot.path(), words.what(), words.remedy());
   }
 

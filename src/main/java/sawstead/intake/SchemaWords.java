@@ -35,8 +35,9 @@ final class SchemaWords {
    * @param path where
    * @param item the value there, or null for a missing key
    */
-  static Words of(Error error, String path, Item item) {
-    return new SchemaWords(error, path, item, SchemaPath.to(error.getInstanceLocation())).words();
+  static Words of(SchemaFile file, Error error, String path, Item item) {
+    JsonNode schema = SchemaPath.to(file, error.getInstanceLocation());
+    return new SchemaWords(error, path, item, schema).words();
   }
 
   private Words words() {

@@ -40,6 +40,11 @@ final class Section {
     return new Section(reading, BriefSchema.expanded(), "", item.line(), item);
   }
 
+  /** A section that stands elsewhere than in a brief, with its expanded schema. */
+  static Section of(Reading reading, JsonNode schema, String path, Item item) {
+    return new Section(reading, schema, path, item.line(), item);
+  }
+
   String path() {
     return path;
   }
@@ -143,6 +148,12 @@ final class Section {
   /** The lengths of a list such as {@code [x, y]}, stand-ins where it is not one. */
   List<Measured> row(String key, int count) {
     return row(reading, schemaOf(key), pathOf(key), lineOf(key), itemOf(key), count);
+  }
+
+  /** The same, from the schema's default if the file has none. */
+  List<Measured> rowOrDefault(String key, int count) {
+    Item item = item(key).orElse(defaultItem(schemaOf(key)));
+    return row(reading, schemaOf(key), pathOf(key), lineOf(key), item, count);
   }
 
   /** The lengths of each row of a list of rows. */
@@ -258,7 +269,9 @@ final class Section {
     return member == null ? line : member.keyLine();
   }
 
-  private Optional<Item> item(String key) {
+  /** What the file has under a key, as it stands. */
+  Optional<Item> item(String key) {
+    schemaOf(key);
     return Optional.ofNullable(members.get(key)).map(Item.Member::value);
   }
 

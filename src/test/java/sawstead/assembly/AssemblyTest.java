@@ -3,9 +3,7 @@ package sawstead.assembly;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -33,10 +31,8 @@ class AssemblyTest {
 
   static Station model(String name) {
     try {
-      return Units.station(
-          BriefReader.read(
-              name, Files.readAllBytes(java.nio.file.Path.of("models", name + ".yaml"))));
-    } catch (IOException | BriefException e) {
+      return Units.station(BriefReader.read(java.nio.file.Path.of("models", name + ".yaml")));
+    } catch (BriefException e) {
       throw new AssertionError(e);
     }
   }

@@ -62,4 +62,27 @@ class ExitsTest {
     // The lower stretcher stands 90 mm in its way, the upper one 45.
     assertEquals(90, exit.lacks(), 1e-6);
   }
+
+  /** A board that goes right through the vac: no way out, and no fault of the program. */
+  @Test
+  void all_ofAVacThatOverlapsABoard_isAnswered() throws Exception {
+    String text = Files.readString(Path.of("models/flawed/tall-vac.yaml"));
+    String board =
+        """
+        extras:
+          - id: through
+            stock: %s
+            outline: [[0, 0], [900, 0], [900, 500], [0, 500]]
+            place: {at: [-400, 0, 300]}
+        """
+            .formatted(text.replaceAll("(?s).*stock:.*?name: ([a-z0-9-]+).*", "$1"));
+    BuildPlan plan =
+        Assembly.plan(
+            Units.station(
+                BriefReader.read("vac.yaml", (text + board).getBytes(StandardCharsets.UTF_8))),
+            0.05);
+    Exit exit =
+        plan.exits().stream().filter(e -> e.id().equals("vac/body")).findFirst().orElseThrow();
+    assertTrue(exit.verdict() != Exit.Verdict.FREE, exit.toString());
+  }
 }

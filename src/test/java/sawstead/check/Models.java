@@ -20,13 +20,14 @@ final class Models {
   /** The station of a demo in whose text one phrase is replaced; fails when it is not there. */
   static Station changed(String name, String phrase, String by) {
     try {
-      String text = Files.readString(Path.of("models", name + ".yaml"));
+      Path file = Path.of("models", name + ".yaml");
+      String text = Files.readString(file);
       if (!text.contains(phrase)) {
         throw new AssertionError(name + " has no: " + phrase);
       }
       byte[] bytes =
           (phrase.isEmpty() ? text : text.replace(phrase, by)).getBytes(StandardCharsets.UTF_8);
-      return Units.station(BriefReader.read(name, bytes));
+      return Units.station(BriefReader.read(file.toString(), bytes));
     } catch (IOException | BriefException e) {
       throw new AssertionError(e.getMessage(), e);
     }

@@ -46,4 +46,25 @@ class StabilityCheckTest {
     assertEquals(List.of("stop tips"), Sample.rules(outcome));
     assertTrue(margin(outcome, "static-margin").spare() < 0);
   }
+
+  @Test
+  void judge_ofAPanelBesideTheSaw_leavesTheStationAsItWas() {
+    double alone = margin(judge("", ""), "tipping-force").has();
+    assertEquals(alone, margin(judge("units: mm", panelAt(1500, 0)), "tipping-force").has(), 1e-9);
+    // On the outfeed it counts: 0.4 x 0.3 x 0.018 m3 of 600 kg/m3 weigh more than 1 kg.
+    double inside = margin(judge("units: mm", panelAt(-200, 900)), "tipping-force").has();
+    assertTrue(inside > alone + 1, alone + " N, then " + inside + " N");
+  }
+
+  private static String panelAt(int x, int z) {
+    return """
+        units: mm
+        extras:
+          - id: spare
+            stock: birch-18
+            outline: [[0, 0], [400, 0], [400, 300], [0, 300]]
+            place: {at: [%d, 100, %d]}
+        """
+        .formatted(x, z);
+  }
 }

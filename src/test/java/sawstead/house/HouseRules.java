@@ -6,6 +6,7 @@ import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_ST
 import static com.tngtech.archunit.library.GeneralCodingRules.USE_JAVA_UTIL_LOGGING;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static sawstead.house.Room.CLI;
+import static sawstead.house.Room.FORMULA;
 import static sawstead.house.Room.INTAKE;
 import static sawstead.house.Room.PREVIEW;
 import static sawstead.house.Room.SOLID;
@@ -41,6 +42,7 @@ final class HouseRules {
     rules.put("javafx", only(house, "javafx..", PREVIEW, "a machine without a display builds too"));
     rules.put("picocli", only(house, "picocli..", CLI, "arguments end at the door"));
     rules.put("yaml", only(house, "org.snakeyaml..", INTAKE, "a file's syntax ends at the door"));
+    rules.put("cel", only(house, "dev.cel..", FORMULA, "a language ends at the door"));
     rules.put(
         "jts", only(house, "org.locationtech.jts..", SOLID, "other rooms speak of our outlines"));
     return rules;

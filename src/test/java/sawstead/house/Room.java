@@ -8,11 +8,13 @@ import java.util.Set;
 /** The rooms, from the ground up, and the rooms that each may see. */
 enum Room {
   MEASURE("a length knows nothing of what it measures"),
+  FORMULA("a formula is a sum of numbers, whatever they measure"),
   SOLID("the kernel knows nothing of wood", MEASURE),
+  SQUARING("the geometry of a fence knows no sled", MEASURE),
   DRAWING("a drawing is lines and words on layers, whatever they show", SOLID, MEASURE),
   JOINERY("a joint changes two panels and knows no station", SOLID, MEASURE),
   BRIEF("a brief mirrors the file and computes nothing", MEASURE),
-  INTAKE("reading a file makes a brief and designs nothing", BRIEF, SOLID, MEASURE),
+  INTAKE("reading a file makes a brief and designs nothing", BRIEF, FORMULA, SOLID, MEASURE),
   STATION(
       "a station is designed without knowing how it will be judged",
       BRIEF,
@@ -64,8 +66,10 @@ enum Room {
       DRAWING,
       SOLID,
       MEASURE),
+  WALK("an interview asks about a brief and knows neither terminal nor window", INTAKE, MEASURE),
   PREVIEW(
       "the window sits on everything but the command line",
+      WALK,
       BOOK,
       EXPORT,
       LAYOUT,
@@ -81,6 +85,7 @@ enum Room {
   CLI(
       "the command line starts everything and nothing starts it",
       PREVIEW,
+      WALK,
       BOOK,
       EXPORT,
       LAYOUT,
@@ -90,6 +95,7 @@ enum Room {
       INTAKE,
       BRIEF,
       JOINERY,
+      SQUARING,
       DRAWING,
       SOLID,
       MEASURE);

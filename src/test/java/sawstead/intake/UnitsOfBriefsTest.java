@@ -32,7 +32,7 @@ class UnitsOfBriefsTest {
   @MethodSource("good")
   void read_ofTheOtherUnit_isTheSameBrief(Path file) throws Exception {
     ObjectNode tree = Briefs.tree(file);
-    Brief before = BriefReader.read("before", Briefs.bytes(tree));
+    Brief before = BriefReader.read(file.toString(), Briefs.bytes(tree));
     Unit from = before.units();
     Unit to = from == Unit.MM ? Unit.INCH : Unit.MM;
     int changed = 0;
@@ -51,8 +51,8 @@ class UnitsOfBriefsTest {
       }
     }
     tree.put("units", to.key());
-    assertTrue(changed > 10);
-    assertSame(before, BriefReader.read("after", Briefs.bytes(tree)));
+    assertTrue(changed >= 6);
+    assertSame(before, BriefReader.read(file.toString(), Briefs.bytes(tree)));
   }
 
   private static void replace(Leaves.Leaf leaf, Parsed value, String factor, String unit) {

@@ -136,6 +136,11 @@ public record Eye(Vec target, double azimuth, double elevation, double distance)
             width / 2 + f * from.dot(right()) / depth, height / 2 + f * from.dot(down()) / depth));
   }
 
+  /** What one pixel covers at a distance of one, so that times a distance it is mm. */
+  public double perPixel(double height) {
+    return 2 * SLOPE / height;
+  }
+
   /** Unit direction of the ray through a point of the picture. */
   public Vec ray(double x, double y, double width, double height) {
     double f = height / (2 * SLOPE);

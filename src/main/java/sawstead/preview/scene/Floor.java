@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -16,8 +17,11 @@ import javafx.scene.Node;
 import javafx.scene.paint.Color;
 import sawstead.joinery.Fastener;
 import sawstead.preview.look.Tokens;
+import sawstead.solid.Body;
 import sawstead.solid.Box;
+import sawstead.solid.Mesh;
 import sawstead.solid.Placement;
+import sawstead.station.Mover;
 import sawstead.station.Part;
 import sawstead.station.PartKind;
 import sawstead.station.Station;
@@ -31,6 +35,7 @@ public final class Floor {
   private final Map<String, PartShape> shapes = new TreeMap<>();
   private final Group root = new Group();
   private final Node ground;
+  private final Shades shades;
   private Arrangement arrangement = Arrangement.REST;
   private Map<String, Glow> glows = Map.of();
   private boolean seeThrough;
@@ -59,6 +64,7 @@ public final class Floor {
     root.getChildren().addAll(lights(look));
     ground = Ground.of(station, look);
     root.getChildren().add(ground);
+    shades = new Shades(look);
     sortShapes();
   }
 
@@ -123,6 +129,41 @@ public final class Floor {
     sortShapes();
   }
 
+  /** A body where it now stands; empty if there is none, or it is not built yet. */
+  public Optional<Body> body(String id) {
+    return station.part(id).flatMap(p -> arrangement.of(p, station).map(by -> p.body().moved(by)));
+  }
+
+  /** Draws what is shared by bodies, and nothing that was drawn so before. */
+  public void share(List<Mesh> meshes) {
+    shades.share(meshes);
+  }
+
+  /** Draws the way of what moves; empty draws none. */
+  public void path(Optional<Mover> mover) {
+    mover.ifPresentOrElse(m -> shades.path(m, station), shades::noPath);
+  }
+
+  /** Draws the room that tools take up. */
+  public void tools(List<Body> bodies) {
+    shades.tools(bodies);
+  }
+
+  /** How many solids are drawn of what bodies share. */
+  public int sharedCount() {
+    return shades.sharedCount();
+  }
+
+  /** How many places of the way of what moves are drawn. */
+  public int pathCount() {
+    return shades.pathCount();
+  }
+
+  /** How many bodies of tools are drawn. */
+  public int toolCount() {
+    return shades.toolCount();
+  }
+
   /** Shows only these bodies; an empty set shows all that are there. */
   public void only(Set<String> ids) {
     shapes.forEach(
@@ -168,7 +209,9 @@ public final class Floor {
             .map(s -> (Node) s.node())
             .toList();
     root.getChildren().removeAll(nodes);
+    root.getChildren().remove(shades.node());
     root.getChildren().addAll(nodes);
+    root.getChildren().add(shades.node());
   }
 
   private static List<Node> lights(Tokens look) {

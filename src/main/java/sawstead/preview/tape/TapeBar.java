@@ -90,6 +90,15 @@ public final class TapeBar extends HBox {
         .ifPresent(chooser::setValue);
   }
 
+  /** Chooses a motion and pulls it to its first contact, if it has one. */
+  public void meet(String mover) {
+    choose(mover);
+    run()
+        .filter(r -> r.mover().map(m -> m.id().equals(mover)).orElse(false))
+        .flatMap(Run::contact)
+        .ifPresent(c -> tape.valueProperty().set(c.at()));
+  }
+
   /** Light or dark. */
   public void look(Tokens tokens) {
     tape.look(tokens);

@@ -5,13 +5,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.animation.AnimationTimer;
+import javafx.geometry.Point3D;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
 import javafx.scene.control.Label;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import sawstead.check.Finding;
+import sawstead.check.Words;
+import sawstead.preview.caliper.Caliper;
+import sawstead.preview.caliper.Spot;
 import sawstead.preview.scene.Arrangement;
 import sawstead.preview.scene.Eye;
 import sawstead.preview.scene.Floor;
@@ -26,12 +31,17 @@ import sawstead.solid.Vec;
 public final class FloorView extends StackPane {
   private static final double SHARE = 0.84;
   private static final double CLOSE = 0.5;
+
+  /** So near to an edge, pixels, a click means the edge. */
+  private static final double NEAR_PIXELS = 9;
+
   private static final double FLIGHT_NANOS = 450e6;
   private static final Eye FIRST = new Eye(new Vec(0, 400, 500), 38, 24, 5000);
 
   private final Pane overlay = new Pane();
   private final Label hover = new Label();
   private final Pins pins = new Pins();
+  private final CaliperLine caliper = new CaliperLine();
   private Photo photo;
   private Floor floor;
   private Eye eye = FIRST;
@@ -40,6 +50,8 @@ public final class FloorView extends StackPane {
   private Optional<String> lastHover = Optional.empty();
   private AnimationTimer flight;
   private boolean fitted = true;
+  private boolean measuring;
+  private Optional<Spot> firstSpot = Optional.empty();
 
   /** An empty floor. */
   public FloorView() {
@@ -51,12 +63,13 @@ public final class FloorView extends StackPane {
     hover.setVisible(false);
     hover.setMouseTransparent(true);
     overlay.setPickOnBounds(false);
-    overlay.getChildren().addAll(pins, hover);
+    overlay.getChildren().addAll(pins, caliper, hover);
     getChildren().add(overlay);
     setAlignment(Pos.TOP_LEFT);
     setMinSize(0, 0);
     new Hands(this).attach();
     addEventHandler(MouseEvent.MOUSE_MOVED, this::hover);
+    addEventHandler(MouseEvent.MOUSE_CLICKED, this::click);
     addEventHandler(MouseEvent.MOUSE_EXITED, e -> hover.setVisible(false));
     widthProperty().addListener(o -> resized());
     heightProperty().addListener(o -> resized());
@@ -121,7 +134,56 @@ public final class FloorView extends StackPane {
   /** Hangs findings at their places; a click on one is handed on. */
   public void hang(List<Finding> findings, Consumer<Finding> chosen) {
     pins.hang(findings, chosen);
+    place();
+  }
+
+  private void place() {
     pins.place(eye, getWidth(), getHeight());
+    caliper.place(eye, getWidth(), getHeight());
+  }
+
+  /** Measures between the next two places that are clicked, or puts the caliper away. */
+  public void measure(boolean wanted) {
+    measuring = wanted;
+    firstSpot = Optional.empty();
+    caliper.clear();
+    setCursor(wanted ? Cursor.CROSSHAIR : Cursor.DEFAULT);
+  }
+
+  /** What the caliper says; empty when nothing is measured. */
+  public String measured() {
+    return caliper.words();
+  }
+
+  /** Takes a place to measure from or to; what a click does. */
+  public void pointAt(Spot spot) {
+    Words words = new Words(floor.station().brief().units());
+    if (firstSpot.isEmpty()) {
+      firstSpot = Optional.of(spot);
+      caliper.begin(spot.at(), "from here: click the other face or edge");
+    } else {
+      Caliper.Reading reading = Caliper.between(firstSpot.get(), spot);
+      caliper.show(reading.from(), reading.to(), reading.words(words));
+      firstSpot = Optional.empty();
+    }
+    place();
+  }
+
+  private void click(MouseEvent event) {
+    var pick = event.getPickResult();
+    String id = Floor.idOf(pick.getIntersectedNode());
+    if (!measuring || id == null || !event.isStillSincePress()) {
+      return;
+    }
+    Point3D local = pick.getIntersectedPoint();
+    double pixel = pick.getIntersectedDistance() * eye.perPixel(getHeight());
+    floor
+        .body(id)
+        .ifPresent(
+            body -> {
+              Vec point = body.placement().apply(new Vec(local.getX(), local.getY(), local.getZ()));
+              pointAt(Spot.at(body, point, NEAR_PIXELS * pixel));
+            });
   }
 
   /** Goes where one sees everything from. */
@@ -155,7 +217,7 @@ public final class FloorView extends StackPane {
     if (photo != null) {
       photo.look(from);
     }
-    pins.place(eye, getWidth(), getHeight());
+    place();
   }
 
   /** The body under the pointer, as last told. */

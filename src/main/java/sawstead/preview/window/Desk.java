@@ -66,6 +66,7 @@ final class Desk {
   private Optional<Snapshot> shown = Optional.empty();
   private Map<String, Glow> chosen = Map.of();
   private Map<String, Glow> arriving = Map.of();
+  private boolean pathShown;
 
   Desk(Path file, Consumer<String> title) {
     this.file = file;
@@ -312,7 +313,7 @@ final class Desk {
         };
     choose(finding.about(), glow);
     finding.at().or(() -> middle(finding.about())).ifPresent(at -> floor.visit(at, AROUND));
-    finding.about().forEach(tape::choose);
+    finding.about().forEach(tape::meet);
   }
 
   private void visit(Margin margin) {
@@ -349,6 +350,41 @@ final class Desk {
     Map<String, Glow> all = new TreeMap<>(chosen);
     all.putAll(arriving);
     floor.light(all);
+    if (floor.floor() != null) {
+      floor.floor().share(Sharing.among(all, floor.floor()));
+    }
+  }
+
+  /** Shows the way of what the tape moves, or no longer. */
+  void showPath(boolean wanted) {
+    pathShown = wanted;
+    path();
+  }
+
+  private void path() {
+    if (floor.floor() != null) {
+      floor.floor().path(pathShown ? tape.run().flatMap(Run::mover) : Optional.empty());
+    }
+  }
+
+  /** Measures between what is clicked, or no longer. */
+  void measure(boolean wanted) {
+    floor.measure(wanted);
+    if (wanted) {
+      news.note("click a face or an edge, then another; the distance stands between them");
+    }
+  }
+
+  /** The tools of the step that is being built, each in its place. */
+  private void tools(int number) {
+    floor
+        .floor()
+        .tools(
+            shown.flatMap(Snapshot::report).stream()
+                .flatMap(r -> r.drivings().stream())
+                .filter(d -> d.step() == number)
+                .flatMap(d -> d.toolBodies().stream())
+                .toList());
   }
 
   private void pulled(TapeBar.Reading reading) {
@@ -362,6 +398,7 @@ final class Desk {
       Mover mover = run.mover().get();
       arriving = Motions.met(run, reading.at());
       floor.arrange(now.built(Arrangement.ALL).moving(mover.id(), reading.at()));
+      tools(-1);
     } else {
       boolean all = reading.at() >= run.to();
       floor.arrange(now.built(all ? Arrangement.ALL : reading.at()));
@@ -372,8 +409,10 @@ final class Desk {
           step.places().forEach(id -> arriving.put(id, Glow.CHOSEN));
         }
       }
+      tools(all ? -1 : number);
     }
     light();
+    path();
   }
 
   void spread(double share) {

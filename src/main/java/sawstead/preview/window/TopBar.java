@@ -74,6 +74,8 @@ final class TopBar extends VBox {
     clear.setId("see-through");
     clear.getStyleClass().add("big");
     clear.setOnAction(e -> desk.floor().seeThrough(clear.isSelected()));
+    ToggleButton measure = toggle("measure", desk::measure, "key M");
+    ToggleButton path = toggle("path", desk::showPath, "the room that is swept on the way, key W");
     Slider spread = slider("spread", 0);
     spread.valueProperty().addListener((o, was, is) -> desk.spread(is.doubleValue()));
     cutWhere.getItems().setAll("no section", "across", "along", "level");
@@ -83,7 +85,8 @@ final class TopBar extends VBox {
     cutAt.valueProperty().addListener(o -> cut());
     second
         .getChildren()
-        .addAll(gap(), clear, label("spread"), spread, label("cut"), cutWhere, cutAt);
+        .addAll(
+            gap(), measure, path, clear, label("spread"), spread, label("cut"), cutWhere, cutAt);
     setSpacing(8);
     getChildren().addAll(first, second);
   }
@@ -147,6 +150,17 @@ final class TopBar extends VBox {
     double low = within.low().along(axis);
     double high = within.high().along(axis);
     return low + cutAt.getValue() * (high - low);
+  }
+
+  private static ToggleButton toggle(
+      String words, java.util.function.Consumer<Boolean> does, String key) {
+    ToggleButton button = new ToggleButton(words);
+    button.setId(words);
+    button.getStyleClass().add("big");
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setOnAction(e -> does.accept(button.isSelected()));
+    tip(button, key);
+    return button;
   }
 
   private static Button button(String words, Runnable does, String key) {

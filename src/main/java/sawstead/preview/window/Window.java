@@ -1,15 +1,13 @@
 package sawstead.preview.window;
 
-import atlantafx.base.theme.PrimerDark;
-import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
-import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import sawstead.preview.Toolkit;
+import sawstead.preview.look.Theme;
 import sawstead.preview.look.Tokens;
 
 /** Opens the window of a brief. */
@@ -67,10 +65,7 @@ public final class Window {
   }
 
   private static void dress(Desk desk, boolean dark) {
-    Application.setUserAgentStylesheet(
-        dark
-            ? new PrimerDark().getUserAgentStylesheet()
-            : new PrimerLight().getUserAgentStylesheet());
+    Theme.put(dark);
     desk.look(Tokens.of(dark));
   }
 }

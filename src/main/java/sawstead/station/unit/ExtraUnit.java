@@ -35,19 +35,26 @@ final class ExtraUnit implements Unit {
   @Override
   public void place(Draft draft) {
     for (int i = 0; i < brief.extras().size(); i++) {
-      ExtraPanel extra = brief.extras().get(i);
-      try {
-        draft.board(board(extra));
-      } catch (SolidException e) {
-        throw new DesignException(
-            "extras[" + i + "]",
-            extra.id() + ": " + e.getMessage(),
-            "correct its outline or its cuts");
-      }
+      draft.board(board(brief, brief.extras().get(i), "extras[" + i + "]"));
     }
   }
 
-  private Board board(ExtraPanel extra) {
+  /**
+   * A panel as the user wrote it.
+   *
+   * @param path where in the brief it stands
+   * @throws DesignException if it is no solid
+   */
+  static Board board(Brief brief, ExtraPanel extra, String path) {
+    try {
+      return board(brief, extra);
+    } catch (SolidException e) {
+      throw new DesignException(
+          path, extra.id() + ": " + e.getMessage(), "correct its outline or its cuts");
+    }
+  }
+
+  private static Board board(Brief brief, ExtraPanel extra) {
     Sheet sheet = brief.sheet(extra.stock());
     List<Feature> features = new ArrayList<>();
     for (Cut cut : extra.cuts()) {

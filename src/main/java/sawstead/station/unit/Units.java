@@ -3,6 +3,7 @@ package sawstead.station.unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.ServiceLoader;
 import sawstead.brief.Brief;
 import sawstead.brief.OutfeedWish;
 import sawstead.station.DesignException;
@@ -11,6 +12,7 @@ import sawstead.station.FigureRule;
 import sawstead.station.Site;
 import sawstead.station.Station;
 import sawstead.station.Unit;
+import sawstead.station.UnitSource;
 
 /** All units that a station can have. A new unit is one class in this package and one line here. */
 public final class Units {
@@ -27,6 +29,8 @@ public final class Units {
     List<Unit> units = new ArrayList<>();
     site.ifPresent(s -> units.addAll(of(s)));
     units.add(new ExtraUnit(brief));
+    units.addAll(DrawnUnit.of(brief, site));
+    ServiceLoader.load(UnitSource.class).forEach(s -> units.addAll(s.units(brief, site)));
     units.add(new AddedCutsUnit(brief.cuts()));
     List<FigureRule> rules = site.map(HeightFigures::of).orElse(List.of());
     return Designer.design(brief, site, units, rules);

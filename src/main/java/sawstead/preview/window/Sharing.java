@@ -1,0 +1,46 @@
+package sawstead.preview.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sawstead.preview.scene.Floor;
+import sawstead.preview.scene.Glow;
+import sawstead.solid.Body;
+import sawstead.solid.Mesh;
+import sawstead.solid.Overlap;
+import sawstead.solid.Shared;
+
+/** What the bodies that are lit as wrong share, as they now stand. */
+final class Sharing {
+  /** More than so many bodies at once say no longer who is in whose way. */
+  private static final int MOST = 12;
+
+  /** Depth up to which touching is no clash where a brief has no station, mm. */
+  private static final double USUAL = 0.05;
+
+  private Sharing() {}
+
+  static List<Mesh> among(Map<String, Glow> lit, Floor floor) {
+    List<Body> bodies =
+        lit.entrySet().stream()
+            .filter(e -> e.getValue() == Glow.STOP)
+            .limit(MOST)
+            .map(e -> floor.body(e.getKey()))
+            .flatMap(Optional::stream)
+            .toList();
+    double tolerance =
+        floor.station().brief().station().map(s -> s.contact().nominal()).orElse(USUAL);
+    List<Mesh> shared = new ArrayList<>();
+    for (int i = 0; i < bodies.size(); i++) {
+      for (int k = i + 1; k < bodies.size(); k++) {
+        Body a = bodies.get(i);
+        Body b = bodies.get(k);
+        if (Overlap.between(a, b).filter(o -> o.depth() > tolerance).isPresent()) {
+          shared.addAll(Shared.of(a, b));
+        }
+      }
+    }
+    return shared;
+  }
+}

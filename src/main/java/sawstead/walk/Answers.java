@@ -1,0 +1,45 @@
+package sawstead.walk;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The answers so far, in the order in which they were given. */
+final class Answers {
+  private final Map<String, Answer> byPath = new LinkedHashMap<>();
+
+  Answers(Collection<Answer> answers) {
+    answers.forEach(a -> byPath.put(a.path(), a));
+  }
+
+  List<Answer> all() {
+    return List.copyOf(byPath.values());
+  }
+
+  Optional<Answer> at(String path) {
+    return Optional.ofNullable(byPath.get(path));
+  }
+
+  boolean has(String path) {
+    return byPath.containsKey(path);
+  }
+
+  /** What the brief says at a path; empty if it is not answered or left out. */
+  String written(String path) {
+    return at(path).map(Answer::written).orElse("");
+  }
+
+  Answers with(Answer answer) {
+    Answers more = new Answers(byPath.values());
+    more.byPath.put(answer.path(), answer);
+    return more;
+  }
+
+  /** Without the last one. */
+  Answers shorter() {
+    List<Answer> all = all();
+    return new Answers(all.subList(0, Math.max(0, all.size() - 1)));
+  }
+}

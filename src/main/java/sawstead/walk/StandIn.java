@@ -1,0 +1,162 @@
+package sawstead.walk;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sawstead.intake.BriefSchema;
+import sawstead.measure.AmountFormatException;
+import sawstead.measure.LengthFormat;
+import sawstead.measure.LengthText;
+import sawstead.measure.Parsed;
+import sawstead.measure.Unit;
+import sawstead.walk.Question.Kind;
+
+/**
+ * What may stand in for an answer: what is typical for the kind of saw, in proportion to what was
+ * measured already. The typical values are common practice, no source.
+ */
+final class StandIn {
+  /** Tried one after the other, until the reader of briefs finds no fault. */
+  static final double[] SCALES = {1, 0.5, 0.25, 0.1, 2, 4, 0.02, -0.25, -1};
+
+  /** How far a value may be off that was only scaled from another, as a share of it. */
+  private static final double SCALED_BAND = 0.05;
+
+  private final Answers answers;
+
+  StandIn(Answers answers) {
+    this.answers = answers;
+  }
+
+  /** What is offered to be agreed to, in words; empty if the question has to be answered. */
+  String offer(Node node, Kind kind) {
+    JsonNode schema = node.schema();
+    if (schema.has("default") && !node.isList()) {
+      return schema.path("default").asText();
+    }
+    if (schema.has("x-default-from")) {
+      return schema.path("x-default-from").asText();
+    }
+    if (kind == Kind.GATE) {
+      return schema.has("x-typical")
+          ? typical(node).orElseThrow()
+          : node.words().contains(Answer.UNKNOWN) ? "what is typical" : "left to the design";
+    }
+    if (kind == Kind.COUNT) {
+      return typical(node).orElse("none");
+    }
+    if (kind == Kind.CHOICE || kind == Kind.TEXT) {
+      return written(node, 1).orElse("");
+    }
+    return node.mustBeWritten() ? "" : "left to the design";
+  }
+
+  /**
+   * What the brief says when nobody knows.
+   *
+   * @param scale how much more or less than usual
+   * @return empty if nothing can stand in
+   */
+  Optional<String> written(Node node, double scale) {
+    if (!node.isMeasure()) {
+      return typical(node).map(t -> numbered(node, t)).or(() -> named(node));
+    }
+    return typical(node).map(t -> measure(node, t, scale));
+  }
+
+  /** A name for what has none: its title and number. */
+  private static Optional<String> named(Node node) {
+    int open = node.path().lastIndexOf('[');
+    return node.isText() && node.required() && open >= 0
+        ? Optional.of(numbered(node, "thing"))
+        : Optional.empty();
+  }
+
+  private static String numbered(Node node, String word) {
+    int open = node.path().lastIndexOf('[');
+    boolean named = node.key().equals("name") || node.key().equals("id");
+    if (open < 0 || !named || !node.isText()) {
+      return word;
+    }
+    int number = Integer.parseInt(node.path().substring(open + 1, node.path().indexOf(']', open)));
+    return word + "-" + (number + 1);
+  }
+
+  private String measure(Node node, String typical, double scale) {
+    if (!node.schema().path("x-unit").asText().equals("mm")) {
+      return typical;
+    }
+    Unit unit = unit();
+    Parsed usual = LengthText.parse(typical, unit);
+    double nominal = usual.nominal() * ratio(node) * scale;
+    double low = node.schema().path("x-min").asDouble(Double.NEGATIVE_INFINITY);
+    double high = node.schema().path("x-max").asDouble(Double.POSITIVE_INFINITY);
+    nominal = Math.max(low, Math.min(high, turned(node, nominal)));
+    boolean scaled = scale != 1 || ratio(node) != 1 || !node.schema().has("x-typical");
+    double band = Math.max(usual.plus(), scaled ? Math.abs(nominal) * SCALED_BAND : 0);
+    LengthFormat format = unit == Unit.MM ? LengthFormat.millimetres() : LengthFormat.inches(16);
+    double mark = unit == Unit.MM ? 1 : 25.4 / 16;
+    double rounded = Math.rint(nominal / mark) * mark;
+    rounded = rounded < low || rounded > high ? nominal : rounded;
+    double room = Math.min(rounded - low, high - rounded);
+    double wide = Math.max(0, Math.min(Math.rint(band / mark) * mark, room));
+    return format.withUnit(rounded) + " \u00b1 " + format.withUnit(Math.floor(wide / mark) * mark);
+  }
+
+  /** Every second one of a list lies on the other side. */
+  private static double turned(Node node, double nominal) {
+    if (!node.schema().path("x-typical-turns").asBoolean()) {
+      return nominal;
+    }
+    int open = node.path().lastIndexOf('[');
+    int number = Integer.parseInt(node.path().substring(open + 1, node.path().indexOf(']', open)));
+    return number % 2 == 0 ? nominal : -nominal;
+  }
+
+  /** How much larger than typical the thing is that this one goes by. */
+  private double ratio(Node node) {
+    String other = node.schema().path("x-typical-of").asText();
+    String said = answers.written(other);
+    if (other.isEmpty() || said.isEmpty()) {
+      return 1;
+    }
+    JsonNode schema = BriefSchema.expanded();
+    for (String key : other.split("\\.")) {
+      schema = schema.path("properties").path(key);
+    }
+    try {
+      Node of = new Node(other, "", schema, true, Node.NEVER);
+      double usual = LengthText.parse(typical(of).orElseThrow(), unit()).nominal();
+      return LengthText.parse(said, unit()).nominal() / usual;
+    } catch (AmountFormatException notALength) {
+      return 1;
+    }
+  }
+
+  /** What is typical for the kind of saw, as the schema writes it. */
+  private Optional<String> typical(Node node) {
+    JsonNode typical = node.schema().path("x-typical");
+    if (typical.isEmpty()) {
+      // A key that nobody has said what is typical for: its example is better than no answer.
+      JsonNode example = node.schema().path("examples").path(0);
+      return node.isMeasure() && node.required() && example.isTextual()
+          ? Optional.of(example.asText())
+          : Optional.empty();
+    }
+    int column = Math.max(0, kinds().indexOf(answers.written("saw.like")));
+    return Optional.of(typical.path(Math.min(column, typical.size() - 1)).asText());
+  }
+
+  private static List<String> kinds() {
+    List<String> kinds = new ArrayList<>();
+    BriefSchema.expanded()
+        .at("/properties/saw/properties/like/enum")
+        .forEach(k -> kinds.add(k.asText()));
+    return kinds;
+  }
+
+  Unit unit() {
+    return Unit.of(answers.written("units")).orElse(Unit.MM);
+  }
+}
