@@ -45,6 +45,12 @@ public record BriefEdit(int from, int to, String with) {
     if (span != null && span.value().isPresent()) {
       return Optional.of(new BriefEdit(span.from(), span.to(), gap(span) + written));
     }
+    return insert(spans, path, written);
+  }
+
+  /** The change that puts a key first in its section, with the sections that are missing. */
+  static Optional<BriefEdit> insert(
+      Map<String, BriefSpans.Span> spans, String path, String written) {
     String key = path;
     String entry = written;
     while (!key.isEmpty()) {

@@ -46,6 +46,15 @@ public final class BriefSchema {
     return FILE.expanded();
   }
 
+  /** The schema of a place in a brief, such as {@code saw.slots[0].width}; missing if none. */
+  public static JsonNode at(String path) {
+    JsonNode node = expanded();
+    for (String step : path.replace("[", ".[").split("\\.")) {
+      node = step.startsWith("[") ? items(node) : key(node, step);
+    }
+    return node;
+  }
+
   /** The schema of a key of an expanded section; a missing node if there is no such key. */
   static JsonNode key(JsonNode section, String key) {
     return section.path("properties").path(key);

@@ -19,10 +19,22 @@ record Card(String title, String means, List<Group> groups) {
    *
    * @param title empty for those of the card itself
    * @param fields in the order of the schema
+   * @param list path of the list that it is an item of; empty for none
+   * @param index of the item; the number of items in the group that asks for one more
    */
-  record Group(String title, List<Field> fields) {
+  record Group(String title, List<Field> fields, String list, int index) {
     Group {
       fields = List.copyOf(fields);
+    }
+
+    /** Asks for one more item of a list, and has no values. */
+    boolean isMore() {
+      return !list.isEmpty() && fields.isEmpty();
+    }
+
+    /** An item of a list, which can be taken away. */
+    boolean isItem() {
+      return !list.isEmpty() && !fields.isEmpty();
     }
   }
 }

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Reads the cards off a schema. Each section of the whole is a card; a section within it is a group
@@ -35,27 +37,43 @@ final class Cards {
             entry -> {
               JsonNode node = entry.getValue();
               if (isSection(node) || isList(node)) {
-                Map<String, List<Field>> groups = new LinkedHashMap<>();
-                reader.walk(entry.getKey(), "", node, groups);
+                Map<String, Draft> groups = new LinkedHashMap<>();
+                reader.walk(entry.getKey(), new Draft("", "", 0), node, groups);
                 cards.add(card(node, groups));
               } else {
                 loose.add(field(entry.getKey(), node));
               }
             });
     if (!loose.isEmpty()) {
-      cards.add(0, new Card("brief", "", List.of(new Card.Group("", loose))));
+      cards.add(0, new Card("brief", "", List.of(new Card.Group("", loose, "", 0))));
     }
     return cards;
   }
 
-  private static Card card(JsonNode node, Map<String, List<Field>> groups) {
+  /** A group that is still being filled. */
+  private record Draft(String title, String list, int index, List<Field> fields) {
+    Draft(String title, String list, int index) {
+      this(title, list, index, new ArrayList<>());
+    }
+
+    Draft within(String name) {
+      return new Draft(joined(title, name), list, index);
+    }
+  }
+
+  private static Card card(JsonNode node, Map<String, Draft> groups) {
     List<Card.Group> listed = new ArrayList<>();
-    groups.forEach((title, fields) -> listed.add(new Card.Group(title, fields)));
+    groups
+        .values()
+        .forEach(g -> listed.add(new Card.Group(g.title(), g.fields(), g.list(), g.index())));
     return new Card(node.path("title").asText(), node.path("description").asText(), listed);
   }
 
-  private void walk(String path, String group, JsonNode node, Map<String, List<Field>> into) {
+  private void walk(String path, Draft group, JsonNode node, Map<String, Draft> into) {
     if (isSection(node)) {
+      if (node.path("then").has("enum") && !isWrittenOut(path)) {
+        put(group, stateField(path, node), into);
+      }
       node.path("properties")
           .properties()
           .forEach(
@@ -63,17 +81,48 @@ final class Cards {
                 JsonNode child = entry.getValue();
                 String at = path + "." + entry.getKey();
                 boolean nested = isSection(child) || isList(child);
-                walk(at, nested ? joined(group, title(entry.getKey(), child)) : group, child, into);
+                walk(at, nested ? group.within(title(entry.getKey(), child)) : group, child, into);
               });
     } else if (isList(node)) {
-      JsonNode item = node.path("items");
-      for (int k = 0; paths.contains(path + "[" + k + "]"); k++) {
-        String name = joined(group, title("", item) + " " + (k + 1));
-        walk(path + "[" + k + "]", isSection(item) ? name : group, item, into);
-      }
+      list(path, group, node, into);
     } else {
-      into.computeIfAbsent(group, g -> new ArrayList<>()).add(field(path, node));
+      put(group, field(path, node), into);
     }
+  }
+
+  private void list(String path, Draft group, JsonNode node, Map<String, Draft> into) {
+    JsonNode item = node.path("items");
+    int k = 0;
+    for (; paths.contains(path + "[" + k + "]"); k++) {
+      Draft of = group.within(title("", item) + " " + (k + 1));
+      Draft own = isSection(item) ? new Draft(of.title(), path, k) : group;
+      walk(path + "[" + k + "]", own, item, into);
+    }
+    if (isSection(item)) {
+      Draft more = new Draft(group.within(title("", item)).title(), path, k);
+      into.put("more " + path, more);
+    }
+  }
+
+  private static void put(Draft group, Field field, Map<String, Draft> into) {
+    into.computeIfAbsent(
+            group.title() + " " + group.list(),
+            g -> new Draft(group.title(), group.list(), group.index()))
+        .fields()
+        .add(field);
+  }
+
+  private boolean isWrittenOut(String path) {
+    return paths.stream().anyMatch(p -> p.startsWith(path + "."));
+  }
+
+  /** The words that may stand for a section, and one that writes it out. */
+  private static Field stateField(String path, JsonNode node) {
+    List<String> choices = new ArrayList<>();
+    node.path("then").path("enum").forEach(w -> choices.add(w.asText()));
+    choices.add(Field.WRITE_OUT);
+    return new Field(
+        path, title("", node), node.path("description").asText(), "left out", choices, false, 0, 0);
   }
 
   private static Field field(String path, JsonNode node) {
@@ -89,7 +138,9 @@ final class Cards {
         node.path("description").asText(),
         hint(node),
         choices,
-        node.path("x-unit").asText().equals("mm"));
+        node.path("x-unit").asText().equals("mm"),
+        node.path("x-min").asDouble(Double.NEGATIVE_INFINITY),
+        node.path("x-max").asDouble(Double.POSITIVE_INFINITY));
   }
 
   private static String hint(JsonNode node) {
@@ -103,7 +154,21 @@ final class Cards {
   }
 
   private static String title(String key, JsonNode node) {
-    return node.path("title").asText(key);
+    return node.path("title").asText(numbered(key));
+  }
+
+  /** {@code outline[0][1]} as a person counts: {@code outline 1.2}. */
+  private static String numbered(String key) {
+    int open = key.indexOf('[');
+    return open < 0
+        ? key
+        : key.substring(0, open)
+            + " "
+            + Pattern.compile("[0-9]+")
+                .matcher(key.substring(open))
+                .results()
+                .map(m -> Integer.toString(Integer.parseInt(m.group()) + 1))
+                .collect(Collectors.joining("."));
   }
 
   private static String joined(String group, String title) {

@@ -12,9 +12,21 @@ import java.util.Objects;
  * @param hint what stands there when nothing is written: the default, or an example
  * @param choices words to choose from; empty for free text
  * @param length whether it is a length, which can be stepped
+ * @param min least that is accepted, in mm of a length
+ * @param max greatest that is accepted
  */
 record Field(
-    String path, String title, String means, String hint, List<String> choices, boolean length) {
+    String path,
+    String title,
+    String means,
+    String hint,
+    List<String> choices,
+    boolean length,
+    double min,
+    double max) {
+  /** The choice that writes a section out. */
+  static final String WRITE_OUT = "write it out";
+
   Field {
     Objects.requireNonNull(path, "path");
     Objects.requireNonNull(title, "title");

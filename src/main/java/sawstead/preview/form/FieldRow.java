@@ -1,69 +1,149 @@
 package sawstead.preview.form;
 
 import java.util.Optional;
-import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import sawstead.measure.Unit;
 
-/** One value of the form: its title, and where it is written or chosen. */
-final class FieldRow extends HBox {
+/** One value of the form: its title, where it is written or chosen, and a slider for a length. */
+final class FieldRow extends VBox {
+  private static final double TITLE_WIDTH = 165;
+
+  /** Hears what is filled in. */
+  interface Filled {
+    /** This is the value now. */
+    void is(String path, String value);
+
+    /** This would be the value if the slider were let go here. */
+    void wouldBe(String path, String value);
+  }
+
   private final Field field;
-  private final Consumer<String> filled;
+  private final Filled filled;
   private final TextField text = new TextField();
   private final ComboBox<String> choice = new ComboBox<>();
+  private final Slider slider = new Slider();
   private Unit unit = Unit.MM;
+  private Optional<Range> range = Optional.empty();
   private boolean filling;
 
-  FieldRow(Field field, Consumer<String> filled) {
-    super(8);
+  FieldRow(Field field, Filled filled) {
+    super(2);
     this.field = field;
     this.filled = filled;
-    setAlignment(Pos.CENTER_LEFT);
     getStyleClass().add("field-row");
     setId("row-" + field.path());
     Label title = new Label(field.title());
     title.getStyleClass().add("field-title");
     title.setWrapText(true);
-    title.setPrefWidth(190);
-    title.setMinWidth(150);
+    title.setPrefWidth(TITLE_WIDTH);
+    title.setMinWidth(TITLE_WIDTH);
+    title.setMaxWidth(TITLE_WIDTH);
     title.setTooltip(new Tooltip(field.means()));
-    getChildren().add(title);
+    HBox line = new HBox(8, title);
+    line.setAlignment(Pos.CENTER_LEFT);
+    getChildren().add(line);
     if (field.choices().isEmpty()) {
-      addText();
+      addText(line);
     } else {
-      addChoice();
+      addChoice(line);
     }
   }
 
-  private void addText() {
+  private void addText(HBox line) {
     text.setPromptText(field.hint());
     text.setAccessibleText(field.title());
     text.setTooltip(new Tooltip(field.means()));
     HBox.setHgrow(text, Priority.ALWAYS);
     text.textProperty().addListener((o, was, is) -> changed(is));
-    getChildren().add(text);
+    line.getChildren().add(text);
     if (field.length()) {
       text.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-      getChildren().addAll(step("\u2212", false), step("+", true));
+      line.getChildren().addAll(step("\u2212", false), step("+", true));
+      addSlider();
     }
   }
 
-  private void addChoice() {
+  private void addSlider() {
+    slider.setAccessibleText(field.title());
+    slider.getStyleClass().add("field-slider");
+    VBox.setMargin(slider, new Insets(0, 0, 4, TITLE_WIDTH + 8));
+    slider.valueProperty().addListener((o, was, is) -> slid(is.doubleValue()));
+    slider
+        .valueChangingProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is) {
+                range.ifPresent(r -> changed(r.text(slider.getValue())));
+              }
+            });
+    getChildren().add(slider);
+    sliderFollows("");
+  }
+
+  private void slid(double thumb) {
+    if (filling || range.isEmpty()) {
+      return;
+    }
+    String value = range.get().text(thumb);
+    filling = true;
+    text.setText(value);
+    filling = false;
+    if (slider.isValueChanging()) {
+      filled.wouldBe(field.path(), value);
+    } else {
+      filled.is(field.path(), value);
+    }
+  }
+
+  /** The slider keeps its range as long as the value lies well within it. */
+  private void sliderFollows(String value) {
+    if (!field.length() || slider.isValueChanging()) {
+      return;
+    }
+    Optional<Range> fresh = Range.of(value, unit, field.min(), field.max());
+    slider.setVisible(fresh.isPresent());
+    slider.setManaged(fresh.isPresent());
+    if (fresh.isEmpty()) {
+      range = fresh;
+      return;
+    }
+    double at = fresh.get().at();
+    boolean well =
+        range.isPresent()
+            && range.get().unit() == unit
+            && range.get().band().equals(fresh.get().band())
+            && at > range.get().low()
+            && at < range.get().high();
+    range = well ? range : fresh;
+    boolean before = filling;
+    filling = true;
+    slider.setMin(range.get().low());
+    slider.setMax(range.get().high());
+    slider.setBlockIncrement(range.get().mark());
+    slider.setValue(at);
+    filling = before;
+  }
+
+  private void addChoice(HBox line) {
     choice.getItems().setAll(field.choices());
     choice.setPromptText(field.hint());
     choice.setMaxWidth(Double.MAX_VALUE);
+    choice.setAccessibleText(field.title());
     HBox.setHgrow(choice, Priority.ALWAYS);
     choice.valueProperty().addListener((o, was, is) -> changed(is));
-    getChildren().add(choice);
+    line.getChildren().add(choice);
   }
 
   private Button step(String sign, boolean up) {
@@ -95,15 +175,18 @@ final class FieldRow extends HBox {
     filling = true;
     if (!field.choices().isEmpty()) {
       choice.setValue(value.orElse(null));
-    } else if (!text.isFocused() && !text.getText().equals(value.orElse(""))) {
-      text.setText(value.orElse(""));
+    } else if (!text.isFocused() && !slider.isValueChanging()) {
+      if (!text.getText().equals(value.orElse(""))) {
+        text.setText(value.orElse(""));
+      }
     }
+    sliderFollows(value.orElse(""));
     filling = false;
   }
 
   private void changed(String value) {
     if (!filling && value != null && !value.isBlank()) {
-      filled.accept(value.strip());
+      filled.is(field.path(), value.strip());
     }
   }
 }

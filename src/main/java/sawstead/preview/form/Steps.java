@@ -41,7 +41,8 @@ final class Steps {
     }
   }
 
-  private static int band(String text) {
+  /** Where the band of a text begins; its end if it has none. */
+  static int band(String text) {
     for (String sign : new String[] {"\u00b1", "+-", "+"}) {
       int at = text.indexOf(sign);
       if (at > 0) {

@@ -131,7 +131,9 @@ public final class Floor {
 
   /** A body where it now stands; empty if there is none, or it is not built yet. */
   public Optional<Body> body(String id) {
-    return station.part(id).flatMap(p -> arrangement.of(p, station).map(by -> p.body().moved(by)));
+    return Optional.ofNullable(shapes.get(id))
+        .map(PartShape::part)
+        .flatMap(p -> arrangement.of(p, station).map(by -> p.body().moved(by)));
   }
 
   /** Draws what is shared by bodies, and nothing that was drawn so before. */

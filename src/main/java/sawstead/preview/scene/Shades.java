@@ -1,5 +1,6 @@
 package sawstead.preview.scene;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.DepthTest;
 import javafx.scene.Group;
@@ -74,14 +75,13 @@ final class Shades {
     path.getChildren().clear();
     double from = mover.motion().from();
     double to = mover.motion().to();
-    for (String id : mover.moves()) {
-      Part part = station.parts().get(id);
-      if (part == null) {
-        continue;
-      }
+    List<Part> moving = new ArrayList<>(mover.setting().guests());
+    mover.moves().forEach(id -> station.part(id).ifPresent(moving::add));
+    for (Part part : moving) {
       MeshView model = plain(part.body().solid().mesh());
       for (int k = 0; k <= GHOSTS; k++) {
         Placement by = mover.motion().at(from + (to - from) * k / GHOSTS);
+        by = station.part(part.id()).isPresent() ? by.after(mover.setting().set()) : by;
         MeshView view = new MeshView(model.getMesh());
         view.setMaterial(ghost);
         view.getTransforms().setAll(affine(by.after(part.body().placement())));

@@ -2,6 +2,7 @@ package sawstead.preview.tags;
 
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -11,16 +12,19 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Circle;
 import sawstead.check.Finding;
+import sawstead.check.Severity;
 import sawstead.check.Words;
 import sawstead.preview.look.Signs;
 
 /** One finding on its tag: sign and word, what is so, where, what to do. */
 final class HangTag extends VBox {
   private final Runnable does;
+  private final Runnable changes;
 
-  HangTag(Finding finding, Runnable does) {
+  HangTag(Finding finding, Runnable does, Runnable changes) {
     super(5);
     this.does = does;
+    this.changes = changes;
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
     setOnMouseClicked(e -> fire());
@@ -40,12 +44,23 @@ final class HangTag extends VBox {
     Label where = text(Words.some(finding.about()), "tag-where");
     Label remedy = text(finding.remedy(), "tag-remedy");
     getChildren().addAll(head, says, where, remedy);
+    if (finding.severity() != Severity.NOTE) {
+      Button change = new Button("what can I change?");
+      change.getStyleClass().add("more");
+      change.setOnAction(e -> change());
+      getChildren().add(change);
+    }
     setAccessibleText(finding.severity().word() + ": " + finding.says() + ". " + finding.remedy());
   }
 
   /** As a click does. */
   void fire() {
     does.run();
+  }
+
+  /** As its button does. */
+  void change() {
+    changes.run();
   }
 
   private void key(KeyEvent event) {

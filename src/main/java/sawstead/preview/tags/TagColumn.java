@@ -17,14 +17,17 @@ public final class TagColumn extends ScrollPane {
   private final VBox column = new VBox(10);
   private final Consumer<Finding> chosen;
   private final Consumer<Margin> asked;
+  private final Consumer<Finding> change;
 
   /**
    * @param chosen is told which finding was clicked
    * @param asked is told which margin was clicked
+   * @param change is told which finding somebody wants to do something about
    */
-  public TagColumn(Consumer<Finding> chosen, Consumer<Margin> asked) {
+  public TagColumn(Consumer<Finding> chosen, Consumer<Margin> asked, Consumer<Finding> change) {
     this.chosen = chosen;
     this.asked = asked;
+    this.change = change;
     getStyleClass().add("tag-column");
     column.getStyleClass().add("tag-list");
     setContent(column);
@@ -48,7 +51,9 @@ public final class TagColumn extends ScrollPane {
       column.getChildren().add(wrapped("Nothing to say against it.", "tag-note"));
     }
     for (Finding finding : report.findings()) {
-      column.getChildren().add(new HangTag(finding, () -> chosen.accept(finding)));
+      column
+          .getChildren()
+          .add(new HangTag(finding, () -> chosen.accept(finding), () -> change.accept(finding)));
     }
     if (!report.margins().isEmpty()) {
       column.getChildren().add(wrapped("What fits, by how much", "column-title"));
@@ -67,6 +72,16 @@ public final class TagColumn extends ScrollPane {
       return false;
     }
     ((HangTag) tags.get(index)).fire();
+    return true;
+  }
+
+  /** Does what the button on a tag does; false if there is no such tag. */
+  public boolean change(int index) {
+    var tags = column.getChildren().stream().filter(n -> n instanceof HangTag).toList();
+    if (index >= tags.size()) {
+      return false;
+    }
+    ((HangTag) tags.get(index)).change();
     return true;
   }
 

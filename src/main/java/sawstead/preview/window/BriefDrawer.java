@@ -1,9 +1,13 @@
 package sawstead.preview.window;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import sawstead.intake.BriefEdit;
+import sawstead.intake.BriefSchema;
+import sawstead.intake.ListEdit;
 import sawstead.preview.bench.Flaw;
 import sawstead.preview.form.FormPane;
 import sawstead.preview.look.Tokens;
@@ -11,12 +15,17 @@ import sawstead.preview.text.TextPane;
 
 /** The brief at the window's right edge: as a form and as text, which stay in step. */
 final class BriefDrawer extends TabPane {
-  private static final double WIDTH = 520;
+  private static final double WIDTH = 500;
 
   private final TextPane text = new TextPane();
-  private final FormPane form = new FormPane(this::filled);
+  private final FormPane form = new FormPane(new Edits());
+  private final Consumer<String> preview;
 
-  BriefDrawer() {
+  /**
+   * @param preview is told of texts that would be, while a slider is being dragged
+   */
+  BriefDrawer(Consumer<String> preview) {
+    this.preview = preview;
     getStyleClass().add("brief-drawer");
     setPrefWidth(WIDTH);
     setMinWidth(380);
@@ -38,16 +47,58 @@ final class BriefDrawer extends TabPane {
     text.tell(flaws);
   }
 
+  /** The form, brought up to date although it may not be seen yet. */
+  FormPane form() {
+    form.follow(text.textProperty().get());
+    return form;
+  }
+
+  /** Shows the form rather than the text. */
+  void showForm() {
+    getSelectionModel().select(0);
+  }
+
   private void followLater() {
     if (getSelectionModel().getSelectedIndex() == 0) {
       form.follow(text.textProperty().get());
     }
   }
 
-  /** Puts one value into the text, and nothing else. */
-  private void filled(String path, String value) {
-    BriefEdit.set(text.textProperty().get(), path, value)
-        .ifPresent(edit -> text.replace(edit.from(), edit.to(), edit.with()));
+  /** Each puts one change into the text, and nothing else. */
+  private final class Edits implements FormPane.Changes {
+    private String now() {
+      return text.textProperty().get();
+    }
+
+    private void make(Optional<BriefEdit> change) {
+      change.ifPresent(edit -> text.replace(edit.from(), edit.to(), edit.with()));
+    }
+
+    @Override
+    public void set(String path, String value) {
+      make(BriefEdit.set(now(), path, value));
+    }
+
+    @Override
+    public void wouldSet(String path, String value) {
+      BriefEdit.set(now(), path, value).ifPresent(edit -> preview.accept(edit.in(now())));
+    }
+
+    @Override
+    public void writeOut(String path) {
+      var schema = BriefSchema.at(path);
+      make(ListEdit.writeOut(now(), path, ListEdit.sectionExample(schema, 1)));
+    }
+
+    @Override
+    public void addTo(String list, int number) {
+      make(ListEdit.add(now(), list, ListEdit.example(BriefSchema.at(list), number + 1)));
+    }
+
+    @Override
+    public void removeFrom(String list, int index) {
+      make(ListEdit.remove(now(), list, index));
+    }
   }
 
   void look(Tokens tokens) {

@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -21,10 +23,12 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
 import sawstead.check.Margin;
+import sawstead.preview.bench.Bearing;
 import sawstead.preview.bench.Bench;
 import sawstead.preview.bench.Changes;
 import sawstead.preview.bench.Flaw;
 import sawstead.preview.bench.Latest;
+import sawstead.preview.bench.Named;
 import sawstead.preview.bench.Snapshot;
 import sawstead.preview.look.Tokens;
 import sawstead.preview.scene.Arrangement;
@@ -52,12 +56,13 @@ final class Desk {
   private final Consumer<String> title;
   private final BorderPane root = new BorderPane();
   private final FloorView floor = new FloorView();
-  private final TagColumn tags = new TagColumn(this::visit, this::visit);
+  private final TagColumn tags = new TagColumn(this::visit, this::visit, this::change);
   private final TapeBar tape = new TapeBar(this::pulled);
   private final TopBar top = new TopBar(this);
-  private final BriefDrawer brief = new BriefDrawer();
+  private final BriefDrawer brief = new BriefDrawer(this::would);
   private final NewsLine news = new NewsLine();
   private final Latest bench = new Latest(QUIET_MILLIS);
+  private final Latest trials = new Latest(0);
   private final FileWatch watch;
   private final WriteFiles files = new WriteFiles();
   private Tokens look = Tokens.of(false);
@@ -207,6 +212,7 @@ final class Desk {
   void close() {
     watch.close();
     bench.close();
+    trials.close();
     files.close();
   }
 
@@ -220,6 +226,15 @@ final class Desk {
 
   private void typed(String text) {
     retitle();
+    think(text);
+  }
+
+  /** What a slider that is still held would make of it. */
+  private void would(String text) {
+    think(text);
+  }
+
+  private void think(String text) {
     top.busy(true);
     String name = file.toString();
     Tokens tokens = look;
@@ -314,6 +329,44 @@ final class Desk {
     choose(finding.about(), glow);
     finding.at().or(() -> middle(finding.about())).ifPresent(at -> floor.visit(at, AROUND));
     finding.about().forEach(tape::meet);
+  }
+
+  /** Opens the form with the values that bear on a finding. */
+  private void change(Finding finding) {
+    visit(finding);
+    Optional<Station> station = shown.flatMap(Snapshot::station);
+    if (station.isEmpty()) {
+      return;
+    }
+    if (root.getRight() == null) {
+      toggleBrief();
+    }
+    brief.showForm();
+    String text = brief.text().textProperty().get();
+    List<String> about = finding.about();
+    List<String> lengths = brief.form().lengths();
+    List<String> written = Bearing.written(text, station.get(), about, brief.form().values());
+    brief.form().bearing(finding.remedy(), written);
+    top.trying(true);
+    trials.ask(
+        wanted -> {
+          List<String> tried = Bearing.tried(text, station.get(), about, lengths, wanted);
+          Platform.runLater(() -> found(finding, written, tried, wanted));
+        });
+  }
+
+  private void found(
+      Finding finding, List<String> written, List<String> tried, BooleanSupplier wanted) {
+    if (!wanted.getAsBoolean()) {
+      return;
+    }
+    top.trying(false);
+    Set<String> all = new LinkedHashSet<>(tried);
+    all.addAll(written);
+    brief.form().bearing(finding.remedy(), List.copyOf(all));
+    if (all.isEmpty()) {
+      news.note("no single length of the brief bears on this; see what its tag says");
+    }
   }
 
   private void visit(Margin margin) {

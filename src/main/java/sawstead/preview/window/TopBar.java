@@ -9,6 +9,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -50,6 +52,8 @@ final class TopBar extends VBox {
     height.getStyleClass().add("verdict");
     HBox first = new HBox(12, sign, name, verdict, height, busy, gap());
     first.setAlignment(Pos.CENTER_LEFT);
+    ToggleButton measure = toggle("measure", desk::measure, "key M");
+    ToggleButton path = toggle("path", desk::showPath, "the room that is swept on the way, key W");
     brief.setId("brief");
     brief.getStyleClass().add("big");
     brief.setOnAction(e -> desk.toggleBrief());
@@ -60,8 +64,21 @@ final class TopBar extends VBox {
     save.setId("save");
     Button dark = button("\u25d0", desk::toggleDark, "light or dark, Ctrl+D");
     dark.setId("dark");
+    desk.floor()
+        .addEventHandler(
+            KeyEvent.KEY_PRESSED,
+            e -> {
+              if (!e.isShortcutDown() && e.getCode() == KeyCode.M) {
+                measure.fire();
+              } else if (!e.isShortcutDown() && e.getCode() == KeyCode.W) {
+                path.fire();
+              } else if (e.getCode() == KeyCode.ESCAPE && measure.isSelected()) {
+                measure.fire();
+              }
+            });
     first.getChildren().addAll(brief, save, files, dark);
-    HBox second = new HBox(8);
+    HBox second = new HBox(6);
+    second.getStyleClass().add("second-row");
     second.setAlignment(Pos.CENTER_LEFT);
     int number = 1;
     for (Stance stance : Stance.values()) {
@@ -73,14 +90,14 @@ final class TopBar extends VBox {
     ToggleButton clear = new ToggleButton("see through");
     clear.setId("see-through");
     clear.getStyleClass().add("big");
+    clear.setMinWidth(Region.USE_PREF_SIZE);
     clear.setOnAction(e -> desk.floor().seeThrough(clear.isSelected()));
-    ToggleButton measure = toggle("measure", desk::measure, "key M");
-    ToggleButton path = toggle("path", desk::showPath, "the room that is swept on the way, key W");
     Slider spread = slider("spread", 0);
     spread.valueProperty().addListener((o, was, is) -> desk.spread(is.doubleValue()));
     cutWhere.getItems().setAll("no section", "across", "along", "level");
     cutWhere.setValue("no section");
     cutWhere.setId("section-axis");
+    cutWhere.setMinWidth(118);
     cutWhere.valueProperty().addListener(o -> cut());
     cutAt.valueProperty().addListener(o -> cut());
     second
@@ -113,6 +130,13 @@ final class TopBar extends VBox {
   }
 
   void busy(boolean working) {
+    busy.setText("checking ...");
+    busy.setVisible(working);
+  }
+
+  /** Whether it is being tried out what bears on a finding. */
+  void trying(boolean working) {
+    busy.setText(working ? "finding what bears on it ..." : "checking ...");
     busy.setVisible(working);
   }
 
@@ -179,8 +203,8 @@ final class TopBar extends VBox {
   private static Slider slider(String id, double at) {
     Slider slider = new Slider(0, 1, at);
     slider.setId(id);
-    slider.setPrefWidth(130);
-    slider.setMinWidth(70);
+    slider.setPrefWidth(96);
+    slider.setMinWidth(60);
     slider.setBlockIncrement(0.05);
     slider.setAccessibleText(id);
     return slider;

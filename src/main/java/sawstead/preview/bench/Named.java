@@ -1,17 +1,17 @@
-package sawstead.preview.window;
+package sawstead.preview.bench;
 
 import java.util.List;
 import sawstead.station.Station;
 
 /** Which bodies an id of a finding means. */
-final class Named {
+public final class Named {
   private Named() {}
 
   /**
    * The body itself (or a guest of a motion), what a motion moves, what a fastener joins, or all
    * bodies of a unit.
    */
-  static List<String> of(String id, Station station) {
+  public static List<String> of(String id, Station station) {
     if (station.parts().containsKey(id)) {
       return List.of(id);
     }
