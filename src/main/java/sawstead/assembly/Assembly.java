@@ -32,6 +32,8 @@ public final class Assembly {
   /** What is nearer under a thing carries it, mm. */
   private static final double NEAR = 1;
 
+  private static volatile LastPlan last;
+
   private final Stage stage;
   private final Blocking blocking;
   private final Reach reach;
@@ -57,7 +59,13 @@ public final class Assembly {
    * @param contact depth up to which touching is no clash, mm
    */
   public static BuildPlan plan(Station station, double contact) {
-    return new Assembly(station, contact).plan();
+    LastPlan known = last;
+    if (known != null && known.isOf(station, contact)) {
+      return known.plan();
+    }
+    BuildPlan plan = new Assembly(station, contact).plan();
+    last = new LastPlan(station, contact, plan);
+    return plan;
   }
 
   private BuildPlan plan() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.Set;
 import sawstead.brief.Brief;
 import sawstead.brief.OutfeedWish;
 import sawstead.station.DesignException;
@@ -25,6 +26,16 @@ public final class Units {
    *     it
    */
   public static Station station(Brief brief) {
+    return station(brief, Set.of());
+  }
+
+  /**
+   * The station of a brief with some pockets in the other face than usual.
+   *
+   * @param turnedPockets joints, each named by {@link sawstead.station.Draft#pair}
+   * @throws DesignException as {@link #station(Brief)}
+   */
+  public static Station station(Brief brief, Set<String> turnedPockets) {
     Optional<Site> site = Designer.survey(brief);
     List<Unit> units = new ArrayList<>();
     site.ifPresent(s -> units.addAll(of(s)));
@@ -33,7 +44,7 @@ public final class Units {
     ServiceLoader.load(UnitSource.class).forEach(s -> units.addAll(s.units(brief, site)));
     units.add(new AddedCutsUnit(brief.cuts()));
     List<FigureRule> rules = site.map(HeightFigures::of).orElse(List.of());
-    return Designer.design(brief, site, units, rules);
+    return Designer.design(brief, site, units, rules, turnedPockets);
   }
 
   private static List<Unit> of(Site site) {
