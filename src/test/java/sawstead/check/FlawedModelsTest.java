@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import sawstead.assembly.PocketSides;
+import sawstead.brief.Brief;
 import sawstead.intake.BriefReader;
 import sawstead.station.unit.Units;
 
@@ -41,8 +43,8 @@ class FlawedModelsTest {
             .filter(line -> !line.isBlank() && !line.startsWith("#"))
             .sorted()
             .toList();
-    Report report =
-        Inspector.inspect(Units.station(BriefReader.read(FOLDER.resolve(name + ".yaml"))));
+    Brief brief = BriefReader.read(FOLDER.resolve(name + ".yaml"));
+    Report report = Inspector.inspect(PocketSides.settled(turned -> Units.station(brief, turned)));
     List<String> found =
         report.findings().stream()
             .filter(f -> f.severity() == Severity.STOP)
@@ -53,16 +55,20 @@ class FlawedModelsTest {
   }
 
   @Test
-  void models_areMany_andEachHasARuleOfItsOwn() throws IOException {
+  void models_areMany_andEachFailsInAWayOfItsOwn() throws IOException {
     TreeSet<String> rules = new TreeSet<>();
+    TreeSet<String> ways = new TreeSet<>();
     for (String name : models()) {
-      for (String line : Files.readAllLines(FOLDER.resolve(name + ".findings"))) {
-        if (line.startsWith("stop ")) {
-          rules.add(line.split(" ")[1]);
-        }
-      }
+      List<String> stops =
+          Files.readAllLines(FOLDER.resolve(name + ".findings")).stream()
+              .filter(line -> line.startsWith("stop "))
+              .toList();
+      stops.forEach(line -> rules.add(line.split(" ")[1]));
+      ways.add(String.join("\n", stops));
     }
     assertTrue(models().size() >= 6, models().toString());
-    assertEquals(models().size(), rules.size(), rules.toString());
+    assertEquals(models().size(), ways.size(), ways.toString());
+    // A pocket in a closed box and a tool without room share their rule, and no others do.
+    assertTrue(rules.size() >= models().size() - 2, rules.toString());
   }
 }
