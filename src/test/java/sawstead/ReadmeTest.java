@@ -86,6 +86,14 @@ class ReadmeTest {
         List.of(), report.findings().stream().filter(f -> f.severity() != Severity.NOTE).toList());
   }
 
+  @Test
+  void smallestBriefWithTheTools_isRead() throws Exception {
+    String text = yaml(readme(), 0) + yaml(readme(), 5);
+    Brief brief = BriefReader.read("README.md", text.getBytes(StandardCharsets.UTF_8));
+    assertTrue(brief.tools().rightAngle().owned());
+    assertEquals(40, brief.tools().drill().bit());
+  }
+
   /** Every rule that the code can name stands in the table, and the table names no other. */
   @Test
   void rules_areAllExplained() throws IOException {

@@ -4,9 +4,15 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sawstead.joinery.Fastener;
+import sawstead.joinery.FastenerKind;
+import sawstead.measure.LengthFormat;
+import sawstead.solid.Body;
+import sawstead.solid.FreeWay;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
 import sawstead.station.Station;
@@ -19,6 +25,14 @@ public final class Assembly {
 
   /** Heads lower than this are driven with the station on its side, mm (common practice). */
   private static final double NEAR_FLOOR = 350;
+
+  /** What weighs more is not held up with one hand while the other drives a screw, kg (same). */
+  private static final double HEAVY_TO_HOLD = 4;
+
+  /** What is nearer under a thing carries it, mm. */
+  private static final double NEAR = 1;
+
+  private static volatile LastPlan last;
 
   private final Stage stage;
   private final Blocking blocking;
@@ -33,7 +47,7 @@ public final class Assembly {
   private Assembly(Station station, double contact) {
     stage = new Stage(station, contact);
     blocking = new Blocking(stage);
-    reach = new Reach(stage, Toolbox.of(station));
+    reach = new Reach(stage, Toolbox.of(station.brief().tools()));
     groups = Groups.of(stage);
     order = groups.inOrder();
   }
@@ -45,7 +59,13 @@ public final class Assembly {
    * @param contact depth up to which touching is no clash, mm
    */
   public static BuildPlan plan(Station station, double contact) {
-    return new Assembly(station, contact).plan();
+    LastPlan known = last;
+    if (known != null && known.isOf(station, contact)) {
+      return known.plan();
+    }
+    BuildPlan plan = new Assembly(station, contact).plan();
+    last = new LastPlan(station, contact, plan);
+    return plan;
   }
 
   private BuildPlan plan() {
@@ -57,7 +77,7 @@ public final class Assembly {
       Group first =
           order.stream().filter(g -> !g.in(whole.left()).isEmpty()).findFirst().orElseThrow();
       removals.add(
-          0, new Removal(whole.left(), whole.left(), first, List.of(), false, Optional.empty()));
+          0, new Removal(whole.left(), whole.left(), first, List.of(), false, 0, Optional.empty()));
     }
     for (int i = 0; i < removals.size(); ) {
       int end = i + 1;
@@ -68,7 +88,29 @@ public final class Assembly {
       i = end;
     }
     drivings.sort(Comparator.comparing(d -> d.fastener().id()));
-    return new BuildPlan(steps, drivings, stuck, new Exits(stage, blocking, reach).all());
+    List<Exit> exits = new Exits(stage, blocking, reach).all();
+    return new BuildPlan(
+        steps.stream().map(step -> withReasons(step, exits)).toList(), drivings, stuck, exits);
+  }
+
+  /** Says of what comes off again why it does, and by how much the room is short without. */
+  private BuildStep withReasons(BuildStep step, List<Exit> exits) {
+    List<String> reasons = new ArrayList<>(step.cautions());
+    for (Exit exit : exits) {
+      if (exit.verdict() == Exit.Verdict.AFTER
+          && exit.first().stream().anyMatch(step.places()::contains)) {
+        reasons.add(
+            "screw it and never glue it: "
+                + exit.id()
+                + " only comes out once this is off"
+                + (Double.isFinite(exit.lacks()) && exit.lacks() > 0
+                    ? ", since the way is "
+                        + LengthFormat.of(stage.station().brief().units()).near(exit.lacks())
+                        + " short of it"
+                    : ""));
+      }
+    }
+    return step.cautions().size() == reasons.size() ? step : step.cautioned(reasons);
   }
 
   /** What follows in the same step: of the same group, one by one, along the same way. */
@@ -87,14 +129,12 @@ public final class Assembly {
     for (int t = left.nextSetBit(0); t >= 0; t = left.nextSetBit(t + 1)) {
       BitSet mover = new BitSet();
       mover.set(t);
-      BitSet best = null;
-      for (Vec direction : Exits.DIRECTIONS) {
-        BitSet blockers = blocking.blockers(mover, direction, left);
-        if (best == null || blockers.cardinality() < best.cardinality()) {
-          best = blockers;
-        }
-      }
-      found.add(new BuildPlan.Stuck(stage.thing(t).name(), stage.names(best)));
+      BitSet others = without(left, t);
+      Lack lack = Lack.least(stage, blocking, t, others);
+      boolean decided = PathSearch.among(stage, mover, others, stage.standsForGood(left)).decided();
+      found.add(
+          new BuildPlan.Stuck(
+              stage.thing(t).name(), lack.obstacles(), lack.missing(), lack.words(), decided));
     }
     return found;
   }
@@ -124,13 +164,14 @@ public final class Assembly {
     steps.add(
         new BuildStep(
             number,
-            first.group().name(),
+            name(first.group(), all),
             places(all, first.group()),
             fixing(first, all),
             path.isEmpty() ? Vec.ZERO : path.get(path.size() - 1).unit(),
             path,
             bench,
             fasteners,
+            tools(fasteners),
             mass,
             mass > ONE_PERSON ? Math.max(2, (int) Math.ceil(mass / ONE_PERSON / 2)) : 1,
             cautions(first, all, fasteners)));
@@ -185,7 +226,14 @@ public final class Assembly {
           inTheWay.add("floor");
         }
       }
-      drivings.add(new Driving(fastener, number, use, inTheWay));
+      boolean own = use.filter(u -> u.tool().owned()).isPresent();
+      drivings.add(
+          new Driving(
+              fastener,
+              number,
+              use,
+              inTheWay,
+              own ? Instead.NOTHING : Instead.of(stage, reach, f, seen)));
       ids.add(fastener.id());
     }
     return ids;
@@ -221,6 +269,19 @@ public final class Assembly {
     return ids;
   }
 
+  /** The group's name, and which of its parts these are where they are not all of them. */
+  private String name(Group group, BitSet all) {
+    if (all.cardinality() >= group.things().size() || all.cardinality() == 1) {
+      return all.cardinality() == 1 ? stage.thing(all.nextSetBit(0)).name() : group.name();
+    }
+    List<String> parts =
+        stage.names(all).stream().map(n -> n.substring(n.lastIndexOf('/') + 1)).toList();
+    return group.name()
+        + ": "
+        + String.join(", ", parts.subList(0, Math.min(3, parts.size())))
+        + (parts.size() > 3 ? " and " + (parts.size() - 3) + " more" : "");
+  }
+
   private String fixing(Removal removal, BitSet all) {
     Optional<Step> step = removal.group().told();
     if (removal.legs().isEmpty()) {
@@ -230,17 +291,29 @@ public final class Assembly {
       return "put these on together: none of them goes on alone";
     }
     if (step.isPresent()) {
-      boolean rest = told.contains(step.get());
-      boolean piece = all.cardinality() < removal.group().things().size();
-      return rest && piece
-          ? "then this part of the same unit: " + step.get().fixing()
-          : step.get().fixing();
+      boolean again =
+          told.contains(step.get()) && all.cardinality() < removal.group().things().size();
+      return again ? "as before: " + step.get().fixing() : step.get().fixing();
     }
     Thing thing = stage.thing(all.nextSetBit(0));
     if (thing.isFlexible()) {
       return "plug it in";
     }
     return thing.isEnvelope() ? "put it in its place" : "fix it in its place";
+  }
+
+  /** The tools of some fasteners, in the order in which they are first needed. */
+  private List<String> tools(List<String> fasteners) {
+    Set<String> tools = new LinkedHashSet<>();
+    for (Driving driving : drivings) {
+      if (fasteners.contains(driving.fastener().id())) {
+        if (driving.fastener().kind() == FastenerKind.POCKET_SCREW) {
+          tools.add(Toolbox.JIG);
+        }
+        driving.use().ifPresent(use -> tools.add(use.tool().word()));
+      }
+    }
+    return List.copyOf(tools);
   }
 
   private List<String> cautions(Removal removal, BitSet all, List<String> fasteners) {
@@ -267,12 +340,49 @@ public final class Assembly {
         .filter(d -> fasteners.contains(d.fastener().id()))
         .flatMap(d -> d.use().flatMap(ToolUse::open).stream())
         .distinct()
-        .map(pose -> "hold it so to drive its screws: " + pose)
+        .map(pose -> "to drive its screws, hold it open: " + pose)
         .forEach(cautions::add);
+    if (removal.tilt() > 0) {
+      cautions.add(
+          "tip it by %.0f degrees to bring it in: there is no other way".formatted(removal.tilt()));
+    }
+    if (hangs(removal, all, fasteners)) {
+      cautions.add("prop it from below, or have it held, until its first two screws are in");
+    }
     if (stage.mass(all) > ONE_PERSON) {
       cautions.add("more than one person should lift this");
     }
     return cautions;
+  }
+
+  /** Whether something heavy is screwed on with nothing under it. */
+  private boolean hangs(Removal removal, BitSet all, List<String> fasteners) {
+    if (stage.mass(all) < HEAVY_TO_HOLD
+        || fasteners.isEmpty()
+        || !removal.standing().intersects(complement(all))) {
+      return false;
+    }
+    BitSet below = (BitSet) removal.standing().clone();
+    below.andNot(all);
+    Vec down = new Vec(0, 0, -1);
+    for (Body body : stage.rigid(all)) {
+      if (body.box().low().z() < NEAR) {
+        return false;
+      }
+      for (Body other : stage.rigid(below)) {
+        double way = FreeWay.of(body, down, other, stage.play(), NEAR);
+        if (way <= NEAR) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private BitSet complement(BitSet set) {
+    BitSet rest = stage.all();
+    rest.andNot(set);
+    return rest;
   }
 
   /** Why a group comes before others that were told before it. */

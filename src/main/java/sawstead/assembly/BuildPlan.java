@@ -18,9 +18,13 @@ public record BuildPlan(
    * A thing for which no way was found.
    *
    * @param name of the thing
-   * @param behind what is in its way along the direction with the fewest obstacles
+   * @param behind what is in its way along the direction that lacks the least room
+   * @param lacks how much room is missing there, mm; infinite when a wall stands across every way
+   * @param opening which way the room is missing, in words
+   * @param decided whether it is proven to have no way without tilting past what is left
    */
-  public record Stuck(String name, List<String> behind) {
+  public record Stuck(
+      String name, List<String> behind, double lacks, String opening, boolean decided) {
     public Stuck {
       behind = List.copyOf(behind);
     }

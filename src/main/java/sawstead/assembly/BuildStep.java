@@ -14,6 +14,7 @@ import sawstead.solid.Vec;
  * @param path the way from outside, one translation after the other, mm
  * @param bench how they are put together before; empty for a single thing
  * @param fasteners ids of all that are driven in this step, on the bench or in place
+ * @param tools words of the tools that it takes, on the bench or in place
  * @param mass of what is lifted, kg
  * @param hands people that it takes
  * @param cautions what to mind, one sentence each
@@ -27,6 +28,7 @@ public record BuildStep(
     List<Vec> path,
     List<BenchStep> bench,
     List<String> fasteners,
+    List<String> tools,
     double mass,
     int hands,
     List<String> cautions) {
@@ -35,6 +37,14 @@ public record BuildStep(
     path = List.copyOf(path);
     bench = List.copyOf(bench);
     fasteners = List.copyOf(fasteners);
+    tools = List.copyOf(tools);
     cautions = List.copyOf(cautions);
+  }
+
+  /** The same with other cautions. */
+  BuildStep cautioned(List<String> others) {
+    return new BuildStep(
+        number, name, places, fixing, direction, path, bench, fasteners, tools, mass, hands,
+        others);
   }
 }

@@ -72,7 +72,7 @@ final class Dismantling {
       return true;
     }
     steady = false;
-    return turn() || singles() || chains() || together();
+    return turn() || singles() || chains() || together() || tilted(true);
   }
 
   /** What could not be taken off; empty when an order was found. */
@@ -236,7 +236,7 @@ final class Dismantling {
         return true;
       }
     }
-    return false;
+    return tilted(false);
   }
 
   /** Parts of groups, those told last in front, then single things. */
@@ -264,7 +264,29 @@ final class Dismantling {
     takeAlong(movers, group, List.of(direction.scale(Blocking.FAR)), together);
   }
 
+  /** What leaves only when it is tipped first, group by group and then single things. */
+  private boolean tilted(boolean withTools) {
+    for (BitSet candidate : candidates()) {
+      if (candidate.cardinality() == standing.cardinality()
+          || withTools && !loosens(candidate, standing)) {
+        continue;
+      }
+      BitSet others = (BitSet) standing.clone();
+      others.andNot(candidate);
+      Optional<Tilt.Out> way = Tilt.out(stage, stage.rigid(candidate), stage.rigid(others));
+      if (way.isPresent()) {
+        remove(candidate, groupOf(candidate), way.get().legs(), false, way.get().degrees());
+        return true;
+      }
+    }
+    return false;
+  }
+
   private void takeAlong(BitSet movers, Group group, List<Vec> legs, boolean together) {
+    remove(movers, group, legs, together, 0);
+  }
+
+  private void remove(BitSet movers, Group group, List<Vec> legs, boolean together, double tilt) {
     removals.add(
         new Removal(
             movers,
@@ -272,6 +294,7 @@ final class Dismantling {
             group,
             legs,
             together,
+            tilt,
             Optional.ofNullable(obstacles.get(group))));
     standing.andNot(movers);
   }

@@ -17,11 +17,14 @@ import sawstead.solid.Vec;
  * @param use a tool whose whole envelope is free then; empty when none is
  * @param inTheWay when none is, the fewest things that are in the way of one, {@code floor}
  *     included
+ * @param instead what else would do, where no tool of the user's own reaches it
  */
-public record Driving(Fastener fastener, int step, Optional<ToolUse> use, List<String> inTheWay) {
+public record Driving(
+    Fastener fastener, int step, Optional<ToolUse> use, List<String> inTheWay, Instead instead) {
   public Driving {
     Objects.requireNonNull(fastener, "fastener");
     Objects.requireNonNull(use, "use");
+    Objects.requireNonNull(instead, "instead");
     inTheWay = List.copyOf(inTheWay);
   }
 
@@ -46,7 +49,7 @@ public record Driving(Fastener fastener, int step, Optional<ToolUse> use, List<S
     Tool tool = use.get().tool();
     List<Body> bodies = new ArrayList<>(place.barrels(tool));
     if (tool.grip().isPresent()) {
-      bodies.add(place.grip(tool, use.get().angle()));
+      bodies.addAll(place.grip(tool, use.get().angle()));
     }
     return bodies;
   }

@@ -14,7 +14,8 @@ import sawstead.solid.Vec;
  *     nothing, 0 without a way
  * @param tilt degrees that it must be tilted by; 0 when it comes out upright
  * @param obstacles what is in the way along the direction that lacks least; empty with a way
- * @param lacks how much room is missing there, mm
+ * @param lacks how much room is missing along the direction that lacks least, mm; also told of what
+ *     comes out after something is off
  * @param opening which way the room is missing, in words: {@code higher}, {@code wider}
  */
 public record Exit(
@@ -51,5 +52,10 @@ public record Exit(
     path = List.copyOf(path);
     first = List.copyOf(first);
     obstacles = List.copyOf(obstacles);
+  }
+
+  /** The same with the room that is missing before what comes first is off. */
+  Exit lacking(Lack lack) {
+    return new Exit(id, verdict, path, first, least, tilt, obstacles, lack.missing(), lack.words());
   }
 }

@@ -59,7 +59,7 @@ final class Exits {
     Way way = new Way(stage, movers);
     Way.Found found = way.out(bodies(others));
     if (found.path().isPresent()) {
-      return free(id, Exit.Verdict.FREE, found, way, bodies(others), List.of(), 0);
+      return free(id, Exit.Verdict.FREE, found, way, bodies(others), List.of());
     }
     boolean decided = found.decided();
     for (Mover mover : stage.station().movers()) {
@@ -67,7 +67,7 @@ final class Exits {
         List<Body> open = opened(others, mover);
         Way.Found then = way.out(open);
         if (then.path().isPresent()) {
-          return free(id, Exit.Verdict.AFTER, then, way, open, List.of(mover.id()), 0);
+          return free(id, Exit.Verdict.AFTER, then, way, open, List.of(mover.id()));
         }
       }
     }
@@ -92,18 +92,13 @@ final class Exits {
       Way.Found found,
       Way way,
       List<Body> others,
-      List<String> first,
-      double tilt) {
+      List<String> first) {
     List<Vec> path = found.path().orElseThrow();
-    return new Exit(id, verdict, path, first, way.clearance(path, others), tilt, List.of(), 0, "");
+    return new Exit(id, verdict, path, first, way.clearance(path, others), 0, List.of(), 0, "");
   }
 
   private List<Body> bodies(BitSet set) {
-    return set.stream()
-        .mapToObj(stage::thing)
-        .filter(t -> !t.isFlexible())
-        .flatMap(t -> t.bodies().stream())
-        .toList();
+    return stage.rigid(set);
   }
 
   private List<Body> opened(BitSet set, Mover mover) {
@@ -146,8 +141,12 @@ final class Exits {
     List<Body> bodies = bodies(rest);
     // What overlaps the thing itself blocks no direction, but leaves no path either.
     Way.Found found = way.out(bodies);
+    Lack lack = Lack.least(stage, blocking, number, others);
     List<String> removed = stage.names(best);
-    return found.path().map(p -> free(id, Exit.Verdict.AFTER, found, way, bodies, removed, 0));
+    return found
+        .path()
+        .map(p -> free(id, Exit.Verdict.AFTER, found, way, bodies, removed))
+        .map(exit -> exit.lacking(lack));
   }
 
   /** Screwed, not glued, with every screw in reach and loose then, in the finished station. */
@@ -189,18 +188,20 @@ final class Exits {
   }
 
   private Optional<Exit> tilted(String id, List<Body> movers, BitSet others) {
-    if (!id.equals(Thing.VAC)) {
-      return Optional.empty();
-    }
-    for (Tilt tilt : Tilt.of(movers, bodies(others), 2 * stage.play())) {
-      Way way = new Way(stage, tilt.bodies());
-      Way.Found found = way.out(bodies(others));
-      if (found.path().isPresent()) {
-        return Optional.of(
-            free(id, Exit.Verdict.TILTED, found, way, bodies(others), List.of(), tilt.degrees()));
-      }
-    }
-    return Optional.empty();
+    List<Body> still = bodies(others);
+    return Tilt.out(stage, movers, still)
+        .map(
+            out ->
+                new Exit(
+                    id,
+                    Exit.Verdict.TILTED,
+                    out.legs(),
+                    List.of(),
+                    new Way(stage, out.bodies()).clearance(out.legs(), still),
+                    out.degrees(),
+                    List.of(),
+                    0,
+                    ""));
   }
 
   private Exit locked(String id, int number, BitSet others, boolean decided) {

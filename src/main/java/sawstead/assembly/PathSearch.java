@@ -51,20 +51,12 @@ final class PathSearch {
 
   /** A chain for things among other things. */
   static Verdict among(Stage stage, BitSet movers, BitSet others, boolean floor) {
-    return new PathSearch(rigid(stage, movers), rigid(stage, others), stage.play(), floor).search();
+    return new PathSearch(stage.rigid(movers), stage.rigid(others), stage.play(), floor).search();
   }
 
   /** A chain for bodies among other bodies. */
   static Verdict among(List<Body> movers, List<Body> others, double play, boolean floor) {
     return new PathSearch(movers, others, play, floor).search();
-  }
-
-  private static List<Body> rigid(Stage stage, BitSet set) {
-    return set.stream()
-        .mapToObj(stage::thing)
-        .filter(t -> !t.isFlexible())
-        .flatMap(t -> t.bodies().stream())
-        .toList();
   }
 
   private Verdict search() {

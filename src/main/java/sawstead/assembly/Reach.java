@@ -80,7 +80,7 @@ final class Reach {
     BitSet grip(int turn) {
       if (grips[turn] == null) {
         grips[turn] = new BitSet();
-        mark(place.grip(tool, turn * STEP), "", grips[turn]);
+        place.grip(tool, turn * STEP).forEach(body -> mark(body, "", grips[turn]));
       }
       return grips[turn];
     }
@@ -185,6 +185,12 @@ final class Reach {
     return false;
   }
 
+  /** Whether an owned tool would reach a fastener that is not in the station. */
+  boolean isReachable(Fastener fastener, BitSet standing) {
+    return optionsOf(fastener).stream()
+        .anyMatch(option -> option.tool.owned() && option.free(standing).isPresent());
+  }
+
   /**
    * Whether no order can help: no tool reaches it even when only what it holds is there. Bolts
    * count as such, because a nut that no wrench reaches can be a tee-nut that is let in before.
@@ -217,26 +223,30 @@ final class Reach {
   private List<Option> options(int number) {
     List<Option> known = options.get(number);
     if (known == null) {
-      known = new ArrayList<>();
-      Fastener fastener = stage.fasteners().get(number);
-      List<Optional<Pose>> poses = new ArrayList<>(List.of(Optional.empty()));
-      if (fastener.kind() == FastenerKind.HINGE_SCREW) {
-        stage.station().movers().stream()
-            .filter(m -> m.setting().isPlain())
-            .filter(m -> fastener.joins().stream().anyMatch(id -> concerns(m, id)))
-            .flatMap(m -> Pose.of(m).stream())
-            .forEach(p -> poses.add(Optional.of(p)));
-      }
-      for (boolean owned : new boolean[] {true, false}) {
-        for (Optional<Pose> pose : poses) {
-          for (Tool tool : toolbox.tools(fastener.kind())) {
-            if (tool.owned() == owned) {
-              known.add(new Option(fastener, tool, pose));
-            }
+      known = optionsOf(stage.fasteners().get(number));
+      options.set(number, known);
+    }
+    return known;
+  }
+
+  private List<Option> optionsOf(Fastener fastener) {
+    List<Option> known = new ArrayList<>();
+    List<Optional<Pose>> poses = new ArrayList<>(List.of(Optional.empty()));
+    if (fastener.kind() == FastenerKind.HINGE_SCREW) {
+      stage.station().movers().stream()
+          .filter(m -> m.setting().isPlain())
+          .filter(m -> fastener.joins().stream().anyMatch(id -> concerns(m, id)))
+          .flatMap(m -> Pose.of(m).stream())
+          .forEach(p -> poses.add(Optional.of(p)));
+    }
+    for (boolean owned : new boolean[] {true, false}) {
+      for (Optional<Pose> pose : poses) {
+        for (Tool tool : toolbox.tools(fastener.kind())) {
+          if (tool.owned() == owned) {
+            known.add(new Option(fastener, tool, pose));
           }
         }
       }
-      options.set(number, known);
     }
     return known;
   }

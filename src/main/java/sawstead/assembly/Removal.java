@@ -14,6 +14,7 @@ import sawstead.solid.Vec;
  * @param legs translations, each a direction and a length in one vector, mm; a single one ends far
  *     away; empty when no way is known
  * @param together true when these things of several groups only come off together
+ * @param tilt degrees by which it is tipped first; 0 when it leaves as it stands
  * @param because what stood in the way as long as it stood; empty when nothing did
  */
 record Removal(
@@ -22,6 +23,7 @@ record Removal(
     Group group,
     List<Vec> legs,
     boolean together,
+    double tilt,
     Optional<Obstacle> because) {
 
   /**

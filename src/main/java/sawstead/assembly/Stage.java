@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.FastenerKind;
+import sawstead.solid.Body;
 import sawstead.station.Part;
 import sawstead.station.Station;
 
@@ -102,6 +103,15 @@ final class Stage {
   /** Names of things, in the order of their numbers. */
   List<String> names(BitSet set) {
     return set.stream().mapToObj(i -> things.get(i).name()).toList();
+  }
+
+  /** Bodies of what does not bend. */
+  List<Body> rigid(BitSet set) {
+    return set.stream()
+        .mapToObj(things::get)
+        .filter(t -> !t.isFlexible())
+        .flatMap(t -> t.bodies().stream())
+        .toList();
   }
 
   double mass(BitSet set) {

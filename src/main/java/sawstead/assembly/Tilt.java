@@ -3,6 +3,7 @@ package sawstead.assembly;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sawstead.solid.Body;
 import sawstead.solid.Box;
@@ -53,5 +54,30 @@ record Tilt(double degrees, List<Body> bodies) {
       }
     }
     return tilts;
+  }
+
+  /**
+   * A way out of something that is tipped first.
+   *
+   * @param degrees of the tilt
+   * @param legs translations after it, mm
+   * @param bodies as they are tipped, before the first leg
+   */
+  record Out(double degrees, List<Vec> legs, List<Body> bodies) {
+    public Out {
+      legs = List.copyOf(legs);
+      bodies = List.copyOf(bodies);
+    }
+  }
+
+  /** The way out with the least tilt, if one was found. */
+  static Optional<Out> out(Stage stage, List<Body> movers, List<Body> others) {
+    for (Tilt tilt : of(movers, others, 2 * stage.play())) {
+      Optional<List<Vec>> path = new Way(stage, tilt.bodies()).out(others).path();
+      if (path.isPresent()) {
+        return Optional.of(new Out(tilt.degrees(), path.get(), tilt.bodies()));
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -14,13 +14,15 @@ import sawstead.joinery.FastenerKind;
  * @param drives what it drives
  * @param barrels from the head backwards
  * @param grip what stands out, hand included
+ * @param tail the cord or hose that leaves the end of the grip
  */
 public record Tool(
     String word,
     boolean owned,
     Set<FastenerKind> drives,
     List<Barrel> barrels,
-    Optional<Grip> grip) {
+    Optional<Grip> grip,
+    Optional<Tail> tail) {
 
   /**
    * A cylinder about the axis; distances are from the head's seat backwards, mm.
@@ -54,11 +56,28 @@ public record Tool(
     }
   }
 
+  /**
+   * The first stretch of a cord or a hose, in line with the grip, up to where it can bend.
+   *
+   * @param length beyond the end of the grip, mm
+   * @param width mm
+   */
+  public record Tail(double length, double width) {
+    public Tail {
+      if (!(length > 0 && width > 0)) {
+        throw new IllegalArgumentException("a cord or a hose has a length and a width");
+      }
+    }
+  }
+
   public Tool {
     drives = Set.copyOf(drives);
     barrels = List.copyOf(barrels);
     if (barrels.isEmpty()) {
       throw new IllegalArgumentException("a tool without a length: " + word);
+    }
+    if (tail.isPresent() && grip.isEmpty()) {
+      throw new IllegalArgumentException("a cord leaves the end of a grip: " + word);
     }
   }
 
@@ -66,7 +85,9 @@ public record Tool(
   double reach() {
     double back = barrels.stream().mapToDouble(Barrel::to).max().orElse(0);
     double wide = barrels.stream().mapToDouble(Barrel::diameter).max().orElse(0) / 2;
-    double out = grip.map(g -> Math.max(g.out(), g.width())).orElse(0.0);
+    double out =
+        grip.map(g -> Math.max(g.out() + tail.map(Tail::length).orElse(0.0), g.width()))
+            .orElse(0.0);
     return Math.hypot(Math.max(back, grip.map(Grip::to).orElse(0.0)), Math.max(wide, out));
   }
 }

@@ -46,16 +46,40 @@ record ToolPlace(Vec head, Vec back) {
     return bodies;
   }
 
-  /** The grip turned to an angle. */
-  Body grip(Tool tool, double degrees) {
+  /** The grip turned to an angle, and what leaves its end. */
+  List<Body> grip(Tool tool, double degrees) {
     Tool.Grip grip = tool.grip().orElseThrow();
     Vec u = side(degrees);
     Vec v = back.cross(u);
+    List<Body> bodies = new ArrayList<>();
+    bodies.add(bar(tool.word(), u, v, 0, grip.out(), grip.width(), grip.from(), grip.to()));
+    tool.tail()
+        .ifPresent(
+            tail -> {
+              double middle = (grip.from() + grip.to()) / 2;
+              double half = Math.min(tail.width(), grip.to() - grip.from()) / 2;
+              bodies.add(
+                  bar(
+                      tool.word(),
+                      u,
+                      v,
+                      grip.out(),
+                      tail.length(),
+                      tail.width(),
+                      middle - half,
+                      middle + half));
+            });
+    return bodies;
+  }
+
+  /** A bar along u that begins so far out, centred on v, between two distances from the head. */
+  private Body bar(
+      String word, Vec u, Vec v, double out, double length, double width, double from, double to) {
     return new Body(
-        tool.word(),
-        Solids.box(grip.out(), grip.width(), grip.to() - grip.from()),
+        word,
+        Solids.box(length, width, to - from),
         new Placement(
-            u, v, back, head.plus(back.scale(grip.from())).plus(v.scale(-grip.width() / 2))));
+            u, v, back, head.plus(back.scale(from)).plus(u.scale(out)).plus(v.scale(-width / 2))));
   }
 
   private static Outline round(double diameter) {

@@ -28,6 +28,7 @@ import sawstead.measure.Unit;
  * @param states motions to be made while others stand elsewhere
  * @param cutting kerfs, and what can be brought to the table saw
  * @param workshop screws, hole saws and glue at hand
+ * @param tools tools at hand and the room that they take up
  * @param extras panels of the user's own
  * @param cuts further cuts in panels of the station
  * @param own units of the user's own
@@ -50,6 +51,7 @@ public record Brief(
     List<State> states,
     Cutting cutting,
     Workshop workshop,
+    Tools tools,
     List<ExtraPanel> extras,
     List<AddedCuts> cuts,
     List<OwnUnit> own) {
@@ -71,6 +73,7 @@ public record Brief(
     states = List.copyOf(states);
     requireNonNull(cutting, "cutting");
     requireNonNull(workshop, "workshop");
+    requireNonNull(tools, "tools");
     extras = List.copyOf(extras);
     cuts = List.copyOf(cuts);
     own = List.copyOf(own);

@@ -17,6 +17,7 @@ import sawstead.measure.Measured;
  * @param rightWing right wing
  * @param outfeed outfeed
  * @param ports holes for hose and cord beyond those that the design makes
+ * @param pockets which face pockets are in
  * @param contact depth up to which touching is no clash, mm
  */
 public record StationWish(
@@ -28,6 +29,7 @@ public record StationWish(
     Optional<WingWish> rightWing,
     Optional<OutfeedWish> outfeed,
     List<PortWish> ports,
+    PocketSide pockets,
     Measured contact) {
   public StationWish {
     requireNonNull(workingHeight, "workingHeight");
@@ -38,6 +40,7 @@ public record StationWish(
     requireNonNull(rightWing, "rightWing");
     requireNonNull(outfeed, "outfeed");
     ports = List.copyOf(ports);
+    requireNonNull(pockets, "pockets");
     requireNonNull(contact, "contact");
   }
 }

@@ -26,6 +26,7 @@ final class Checks {
           new ScrewHoldCheck(),
           new ScrewPathCheck(),
           new ReachCheck(),
+          new ToolCheck(),
           new OrderCheck(),
           new ExitCheck(),
           new BoltCheck(),

@@ -15,7 +15,7 @@ import sawstead.station.Part;
  *   <li>{@code vac-undecided}, {@code contents-undecided} (mind): neither a way nor its absence was
  *       proven;
  *   <li>{@code vac-after}, {@code contents-after} (note): something must be opened or taken off;
- *   <li>{@code vac-tilted} (mind): only when tipped.
+ *   <li>{@code vac-tilted}, {@code contents-tilted} (mind): only when tipped.
  * </ul>
  *
  * The way is certified in the sense of the kernel's sweep; its absence by boxes inside the bodies.
@@ -51,12 +51,20 @@ final class ExitCheck implements Check {
                     Severity.NOTE,
                     name + "-after",
                     about(exit),
-                    what + " comes out after " + Words.some(exit.first()) + " is open or off",
+                    what
+                        + " comes out after "
+                        + Words.some(exit.first())
+                        + " is open or off"
+                        + (Double.isFinite(exit.lacks()) && exit.lacks() > 0
+                            ? "; without that the way is "
+                                + scene.words().length(exit.lacks())
+                                + " short"
+                            : ""),
                     "plan for it when you fill the place: " + Words.some(exit.first())));
         case TILTED ->
             notes.add(
                 Finding.mind(
-                    "vac-tilted",
+                    name + "-tilted",
                     about(exit),
                     at,
                     String.format(

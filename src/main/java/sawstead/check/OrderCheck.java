@@ -1,12 +1,14 @@
 package sawstead.check;
 
+import java.util.Comparator;
 import java.util.List;
 import sawstead.assembly.BuildPlan;
 
 /**
  * {@code order-impossible} (stop): some parts cannot be put on in any order, by translations of the
  * groups, units and single parts that were tried. It says what is in the way of each; a part that
- * would have to be tilted into its place is said to have no way without tilting.
+ * leaves only tipped is found, too; {@code order-undecided} (mind): neither an order nor its
+ * absence was proven.
  */
 final class OrderCheck implements Check {
   @Override
@@ -16,20 +18,43 @@ final class OrderCheck implements Check {
       return Outcome.of(List.of());
     }
     BuildPlan.Stuck first =
-        stuck.stream().min(java.util.Comparator.comparingInt(s -> s.behind().size())).orElseThrow();
+        stuck.stream()
+            .min(
+                Comparator.comparingDouble(BuildPlan.Stuck::lacks)
+                    .thenComparing(x -> x.behind().size()))
+            .orElseThrow();
+    List<String> names = stuck.stream().map(BuildPlan.Stuck::name).toList();
+    String remedy =
+        "make "
+            + Words.some(first.behind())
+            + " removable, or leave it out: then "
+            + first.name()
+            + " has a way"
+            + (Double.isFinite(first.lacks())
+                ? "; or make that way "
+                    + scene.words().length(first.lacks())
+                    + " "
+                    + first.opening()
+                : "");
+    boolean decided = stuck.stream().allMatch(BuildPlan.Stuck::decided);
     return Outcome.of(
         List.of(
-            Finding.general(
-                Severity.STOP,
-                "order-impossible",
-                stuck.stream().map(BuildPlan.Stuck::name).toList(),
-                "no order of building was found for "
-                    + Words.some(stuck.stream().map(BuildPlan.Stuck::name).toList())
-                    + ": there is no way without tilting past each other",
-                "make "
-                    + Words.some(first.behind())
-                    + " removable, or leave it out: then "
-                    + first.name()
-                    + " has a way")));
+            decided
+                ? Finding.general(
+                    Severity.STOP,
+                    "order-impossible",
+                    names,
+                    "no order of building was found for "
+                        + Words.some(names)
+                        + ": there is no way without tilting past each other, and none with it",
+                    remedy)
+                : Finding.general(
+                    Severity.MIND,
+                    "order-undecided",
+                    names,
+                    "no order of building was found for "
+                        + Words.some(names)
+                        + ", nor proven that there is none",
+                    "try it in a dry fit, or " + remedy)));
   }
 }

@@ -14,8 +14,7 @@ import sawstead.station.Part;
  * <ul>
  *   <li>{@code screw-unreachable} (stop): no tool's envelope is free of what stands at its step,
  *       and no other order was found in which it would be;
- *   <li>{@code bolt-nut} (mind): no wrench reaches the nut of a bolt;
- *   <li>{@code tool-needed} (mind): only a tool reaches it that the user is not known to own.
+ *   <li>{@code bolt-nut} (mind): no wrench reaches the nut of a bolt.
  * </ul>
  *
  * Conservative: an envelope is a little larger than its tool, and a grip is tried every 15 degrees.
@@ -24,7 +23,6 @@ final class ReachCheck implements Check {
   @Override
   public Outcome judge(Scene scene) {
     Map<String, List<Driving>> blocked = new TreeMap<>();
-    Map<String, List<Driving>> lacking = new TreeMap<>();
     List<Driving> nuts = new ArrayList<>();
     for (Driving driving : scene.plan().drivings()) {
       String first = driving.fastener().joins().get(0);
@@ -34,20 +32,17 @@ final class ReachCheck implements Check {
         nuts.add(driving);
       } else if (!driving.reachable()) {
         blocked.computeIfAbsent(unit, u -> new ArrayList<>()).add(driving);
-      } else if (!driving.use().orElseThrow().tool().owned()) {
-        lacking.computeIfAbsent(unit, u -> new ArrayList<>()).add(driving);
       }
     }
     List<Finding> findings = new ArrayList<>();
     if (!nuts.isEmpty()) {
       findings.add(nuts(nuts));
     }
-    blocked.forEach((unit, all) -> findings.add(unreachable(unit, all)));
-    lacking.forEach((unit, all) -> findings.add(lacking(unit, all)));
+    blocked.forEach((unit, all) -> findings.add(unreachable(scene.words(), unit, all)));
     return Outcome.of(findings);
   }
 
-  private static Finding unreachable(String unit, List<Driving> blocked) {
+  private static Finding unreachable(Words words, String unit, List<Driving> blocked) {
     List<String> ids = ids(blocked);
     List<String> ways =
         blocked.stream().flatMap(d -> d.inTheWay().stream()).distinct().sorted().toList();
@@ -62,8 +57,7 @@ final class ReachCheck implements Check {
             + Words.some(ways)
             + " in the way: "
             + Words.some(ids),
-        "drive from the other side, or choose another joint there (pocket, dado) whose screws face"
-            + " the open side");
+        remedy(words, blocked));
   }
 
   private static Finding nuts(List<Driving> nuts) {
@@ -81,21 +75,20 @@ final class ReachCheck implements Check {
         "let tee-nuts into the top from below before it goes on, and turn the bolts from above");
   }
 
-  private static Finding lacking(String unit, List<Driving> lacking) {
-    List<String> ids = ids(lacking);
-    String tool = lacking.get(0).use().orElseThrow().tool().word();
-    return Finding.mind(
-        "tool-needed",
-        ids,
-        lacking.get(0).fastener().at(),
-        Words.count(ids.size(), "fastener", "fasteners")
-            + " of the "
-            + unit
-            + " can only be driven with a "
-            + tool
-            + ": "
-            + Words.some(ids),
-        "borrow one, or leave these out and let glue and clamps hold where the others suffice");
+  /** The other side where that is open; else how much room there is, in numbers. */
+  private static String remedy(Words words, List<Driving> blocked) {
+    boolean pockets =
+        blocked.stream().allMatch(d -> d.fastener().kind() == FastenerKind.POCKET_SCREW);
+    if (blocked.stream().allMatch(d -> d.instead().otherSide())) {
+      return pockets
+          ? "bore these pockets into the other face, where a drill has room (station.pockets)"
+          : "drive them from the other side, where a tool has room";
+    }
+    double free = blocked.stream().mapToDouble(d -> d.instead().free()).min().orElse(0);
+    return "behind the heads "
+        + words.length(free)
+        + " are free: use a tool that is no longer than that (section tools), or a joint whose"
+        + " screws face an open side";
   }
 
   private static List<String> ids(List<Driving> drivings) {

@@ -2,6 +2,7 @@ package sawstead.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import sawstead.assembly.PocketSides;
 import sawstead.brief.Brief;
 import sawstead.check.Inspector;
 import sawstead.check.Report;
@@ -68,7 +69,7 @@ final class Bench {
 
   private static Station design(Path file, Brief brief) throws Refusal {
     try {
-      return Units.station(brief);
+      return PocketSides.settled(turned -> Units.station(brief, turned));
     } catch (DesignException e) {
       int line = BriefLines.lineOf(file, e.path());
       String where = file + (line > 0 ? ":" + line : "") + ", " + e.path();

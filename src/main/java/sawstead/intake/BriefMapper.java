@@ -24,6 +24,7 @@ final class BriefMapper {
 
   Brief brief() {
     sectionsFitTogether();
+    GlueCheck.in(brief);
     String name = brief.text("name").orElse("station");
     SheetNames sheets = new SheetNames(new StockMapper(brief).sheets());
     Optional<Saw> saw =
@@ -64,6 +65,7 @@ final class BriefMapper {
         room.states(),
         new CuttingMapper(brief.section("cutting"), saw).cutting(),
         new WorkshopMapper(brief.section("workshop")).workshop(),
+        new ToolsMapper(brief.section("tools")).tools(),
         panels,
         extras.cuts(panels),
         new OwnMapper(brief, sheets).units());

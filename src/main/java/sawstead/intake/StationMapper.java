@@ -3,6 +3,7 @@ package sawstead.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sawstead.brief.PocketSide;
 import sawstead.brief.PortUse;
 import sawstead.brief.PortWish;
 import sawstead.brief.Saw;
@@ -45,6 +46,7 @@ final class StationMapper {
         wing.wing(Side.RIGHT),
         new OutfeedMapper(station, sheets).outfeed(),
         ports(),
+        station.word("pockets", PocketSide.class),
         station.measure("contact"));
   }
 

@@ -10,6 +10,12 @@ interface Air {
   double distance(Vec from, Vec to);
 
   /**
+   * Whether the air is farther than that from the segment, as far as boxes around both can tell:
+   * true is certain, false says nothing.
+   */
+  boolean isBeyond(Vec from, Vec to, double distance);
+
+  /**
    * The air as a body, as if it were material; round things as polygons around them.
    *
    * @param id of the body

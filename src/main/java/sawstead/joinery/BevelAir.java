@@ -36,6 +36,12 @@ final class BevelAir implements Air {
   }
 
   @Override
+  public boolean isBeyond(Vec from, Vec to, double distance) {
+    Placement back = frame.inverse();
+    return wedge.isBeyond(back.apply(from), back.apply(to), distance);
+  }
+
+  @Override
   public Body body(String id, Placement board) {
     return wedge.body(id, board.after(frame));
   }

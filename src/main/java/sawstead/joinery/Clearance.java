@@ -50,19 +50,21 @@ final class Clearance {
 
   private boolean isFree(Rod room) {
     for (Rod rod : rods) {
-      if (rod.gap(room) < 0) {
+      if (!rod.isBeyond(room) && rod.gap(room) < 0) {
         return false;
       }
     }
     for (PrismAir box : boxes) {
-      if (box.distance(room.from(), room.to()) < room.radius()) {
+      if (!box.isBeyond(room.from(), room.to(), room.radius())
+          && box.distance(room.from(), room.to()) < room.radius()) {
         return false;
       }
     }
     for (int i = 0; i < airs.size(); i++) {
       Rod local = room.moved(toLocal.get(i));
       for (FeatureAir cut : airs.get(i)) {
-        if (cut.air().distance(local.from(), local.to()) < local.radius()) {
+        if (!cut.air().isBeyond(local.from(), local.to(), local.radius())
+            && cut.air().distance(local.from(), local.to()) < local.radius()) {
           return false;
         }
       }

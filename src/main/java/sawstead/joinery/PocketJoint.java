@@ -17,6 +17,11 @@ public record PocketJoint(Face face, boolean glued) implements Joint {
     Objects.requireNonNull(face, "face");
   }
 
+  /** The same with the pockets in the other face. */
+  public PocketJoint turned() {
+    return new PocketJoint(face == Face.BACK ? Face.FRONT : Face.BACK, glued);
+  }
+
   @Override
   public String word() {
     return "pocket";

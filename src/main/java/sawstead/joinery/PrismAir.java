@@ -25,12 +25,32 @@ final class PrismAir implements Air {
   private final double[] uv;
   private final double low;
   private final double high;
+  private final double[] around = {
+    Double.POSITIVE_INFINITY,
+    Double.POSITIVE_INFINITY,
+    Double.NEGATIVE_INFINITY,
+    Double.NEGATIVE_INFINITY
+  };
 
   PrismAir(Outline outline, double low, double high) {
     this.outline = outline;
     this.uv = outline.polygonised(true, ARC_ERROR);
     this.low = low;
     this.high = high;
+    for (int i = 0; i < uv.length; i++) {
+      around[i % 2] = Math.min(around[i % 2], uv[i]);
+      around[2 + i % 2] = Math.max(around[2 + i % 2], uv[i]);
+    }
+  }
+
+  @Override
+  public boolean isBeyond(Vec from, Vec to, double distance) {
+    return Math.max(from.x(), to.x()) + distance < around[0]
+        || Math.min(from.x(), to.x()) - distance > around[2]
+        || Math.max(from.y(), to.y()) + distance < around[1]
+        || Math.min(from.y(), to.y()) - distance > around[3]
+        || Math.max(from.z(), to.z()) + distance < low
+        || Math.min(from.z(), to.z()) - distance > high;
   }
 
   /** The air of a station box, for segments in the station's frame. */

@@ -16,6 +16,18 @@ record Rod(Vec from, Vec to, double radius) {
     return Segments.distance(from, to, other.from, other.to) - radius - other.radius;
   }
 
+  /**
+   * Whether the rods are apart, as far as balls around both can tell: true is certain, false says
+   * nothing.
+   */
+  boolean isBeyond(Rod other) {
+    double x = from.x() + to.x() - other.from.x() - other.to.x();
+    double y = from.y() + to.y() - other.from.y() - other.to.y();
+    double z = from.z() + to.z() - other.from.z() - other.to.z();
+    double reach = from.distance(to) + other.from.distance(other.to) + 2 * (radius + other.radius);
+    return x * x + y * y + z * z > reach * reach;
+  }
+
   /** The same rod, thicker by a margin all round. */
   Rod grown(double margin) {
     return new Rod(from, to, radius + margin);

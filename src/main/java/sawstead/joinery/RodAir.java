@@ -21,6 +21,11 @@ record RodAir(Rod rod) implements Air {
   }
 
   @Override
+  public boolean isBeyond(Vec from, Vec to, double distance) {
+    return rod.isBeyond(new Rod(from, to, distance));
+  }
+
+  @Override
   public Body body(String id, Placement board) {
     return rod.cylinder(id, board);
   }

@@ -22,6 +22,8 @@ public final class Body {
   private volatile Piece[] filled;
   private volatile Piece[] partition;
   private volatile Piece[] roundHoles;
+  private volatile Box box;
+  private volatile Box reach;
   private final Map<BitSet, Piece[]> covers = new LastUsed<>(COVERS_KEPT);
 
   /**
@@ -69,7 +71,10 @@ public final class Body {
 
   /** The least station box around the mesh, mm. */
   public Box box() {
-    return boxAround(Arrays.asList(partition()));
+    if (box == null) {
+      box = boxAround(Arrays.asList(partition()));
+    }
+    return box;
   }
 
   /** True if the point lies in the solid or within 2^-18 mm of it. */
@@ -93,7 +98,10 @@ public final class Body {
 
   /** A station box that holds the body with its round holes filled; quicker to have than a box. */
   Box reach() {
-    return boxAround(Arrays.asList(filled()));
+    if (reach == null) {
+      reach = boxAround(Arrays.asList(filled()));
+    }
+    return reach;
   }
 
   /**

@@ -2,6 +2,7 @@ package sawstead.station;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sawstead.brief.Brads;
 import sawstead.brief.Brief;
 import sawstead.brief.ScrewStock;
@@ -35,11 +36,17 @@ public final class Designer {
    * @param site its solved sizes
    * @param units in the order in which they place, cut and join
    * @param sums its figures
+   * @param turnedPockets joints whose pockets are in the other face than usual, by {@link
+   *     Draft#pair}
    * @throws DesignException when the units cannot build what the brief asks for
    */
   public static Station design(
-      Brief brief, Optional<Site> site, List<Unit> units, List<FigureSum> sums) {
-    Draft draft = new Draft(brief, fixings(brief));
+      Brief brief,
+      Optional<Site> site,
+      List<Unit> units,
+      List<FigureSum> sums,
+      Set<String> turnedPockets) {
+    Draft draft = new Draft(brief, fixings(brief), turnedPockets);
     units.forEach(u -> u.place(draft));
     units.forEach(u -> u.cut(draft));
     units.forEach(u -> u.join(draft));

@@ -5,16 +5,19 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import sawstead.brief.Brief;
+import sawstead.brief.PocketSide;
 import sawstead.brief.Sheet;
 import sawstead.joinery.Board;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.Fixings;
 import sawstead.joinery.Joined;
 import sawstead.joinery.Joint;
+import sawstead.joinery.PocketJoint;
 import sawstead.measure.LengthFormat;
 import sawstead.solid.Axis;
 import sawstead.solid.Body;
@@ -40,13 +43,15 @@ public final class Draft {
   private final List<Support> supports = new ArrayList<>();
   private final List<Remark> remarks = new ArrayList<>();
   private final List<Shortfall> shortfalls = new ArrayList<>();
+  private final Set<String> turnedPockets;
   private Fixings fixings;
 
   /** What a joint between two boards lacks, in words. */
   private record Shortfall(String a, String b, String says) {}
 
-  Draft(Brief brief, Fixings fixings) {
+  Draft(Brief brief, Fixings fixings, Set<String> turnedPockets) {
     this.brief = brief;
+    this.turnedPockets = Set.copyOf(turnedPockets);
     this.fixings = fixings;
   }
 
@@ -149,7 +154,7 @@ public final class Draft {
   }
 
   private Joined join(Joint joint, String a, String b, List<Box> clear, Predicate<Lack> told) {
-    Joined joined = joint.join(board(a), board(b), fixings.keepingClear(clear));
+    Joined joined = sided(joint, a, b).join(board(a), board(b), fixings.keepingClear(clear));
     boards.put(a, joined.a());
     boards.put(b, joined.b());
     fixings = fixings.and(joined.fasteners());
@@ -165,6 +170,19 @@ public final class Draft {
     }
     touch(a, b);
     return joined;
+  }
+
+  /** The joint with its pockets in the face that is wished, or that has to be. */
+  private Joint sided(Joint joint, String a, String b) {
+    boolean outside =
+        brief.station().filter(s -> s.pockets() == PocketSide.OUTSIDE).isPresent()
+            || turnedPockets.contains(pair(a, b));
+    return outside && joint instanceof PocketJoint pocket ? pocket.turned() : joint;
+  }
+
+  /** The name of a joint between two boards, whichever is named first. */
+  public static String pair(String a, String b) {
+    return a.compareTo(b) < 0 ? a + " " + b : b + " " + a;
   }
 
   /** Density of steel, kg per cubic mm. */

@@ -32,6 +32,7 @@ final class BuildSection {
           json.vec("direction", turn.direction());
           json.texts("fasteners", turn.fasteners());
         });
+    json.texts("tools", step.tools());
     json.number("mass", step.mass());
     json.whole("hands", step.hands());
   }

@@ -3,6 +3,7 @@ package sawstead.preview.bench;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import sawstead.assembly.PocketSides;
 import sawstead.brief.Brief;
 import sawstead.check.Inspector;
 import sawstead.intake.BriefException;
@@ -24,7 +25,7 @@ public final class Bench {
   public static Snapshot design(String name, String text) {
     try {
       Brief brief = BriefReader.read(name, text.getBytes(StandardCharsets.UTF_8));
-      Station station = Units.station(brief);
+      Station station = PocketSides.settled(turned -> Units.station(brief, turned));
       return new Snapshot(text, Optional.of(station), Optional.empty(), List.of());
     } catch (BriefException e) {
       return flawed(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.Set;
 import sawstead.brief.Brief;
 import sawstead.brief.OutfeedWish;
 import sawstead.station.DesignException;
@@ -26,6 +27,16 @@ public final class Units {
    *     it
    */
   public static Station station(Brief brief) {
+    return station(brief, Set.of());
+  }
+
+  /**
+   * The station of a brief with some pockets in the other face than usual.
+   *
+   * @param turnedPockets joints, each named by {@link sawstead.station.Draft#pair}
+   * @throws DesignException as {@link #station(Brief)}
+   */
+  public static Station station(Brief brief, Set<String> turnedPockets) {
     Optional<Site> site = Designer.survey(brief);
     List<Unit> units = new ArrayList<>();
     List<FigureSum> sums = new ArrayList<>();
@@ -42,7 +53,7 @@ public final class Units {
     units.add(new AddedCutsUnit(brief.cuts()));
     site.flatMap(s -> brief.room().map(r -> new RoomUnit(s, r))).ifPresent(units::add);
     site.ifPresent(s -> units.add(new StateUnit(brief.states())));
-    return Designer.design(brief, site, units, sums);
+    return Designer.design(brief, site, units, sums, turnedPockets);
   }
 
   /** What is built for a saw, be it on a station or not. */

@@ -1,0 +1,63 @@
+package sawstead.assembly;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import sawstead.brief.PocketSide;
+import sawstead.brief.StationWish;
+import sawstead.joinery.FastenerKind;
+import sawstead.station.Draft;
+import sawstead.station.Station;
+
+/**
+ * Decides in which face of a board its pockets are, where the brief leaves that open: inside, as
+ * people like them, and outside for those joints whose pockets no tool of the user's reaches inside
+ * in any order found, but does outside. The station is then designed again, and kept if that order
+ * leaves fewer screws that cannot be driven.
+ */
+public final class PocketSides {
+  private PocketSides() {}
+
+  /**
+   * The station with its pockets where they can be driven.
+   *
+   * @param design makes the station with the pockets of some joints turned, by {@link Draft#pair}
+   */
+  public static Station settled(Function<Set<String>, Station> design) {
+    Station inside = design.apply(Set.of());
+    Optional<StationWish> wish =
+        inside.brief().station().filter(s -> s.pockets() == PocketSide.AUTO);
+    boolean open =
+        wish.isPresent()
+            && inside.fasteners().stream().anyMatch(f -> f.kind() == FastenerKind.POCKET_SCREW);
+    if (!open) {
+      return inside;
+    }
+    double contact = wish.get().contact().nominal();
+    BuildPlan plan = Assembly.plan(inside, contact);
+    Set<String> turned = new TreeSet<>();
+    for (Driving driving : plan.drivings()) {
+      List<String> joins = driving.fastener().joins();
+      if (driving.fastener().kind() == FastenerKind.POCKET_SCREW
+          && !isDriven(driving)
+          && driving.instead().otherSide()) {
+        turned.add(Draft.pair(joins.get(0), joins.get(1)));
+      }
+    }
+    if (turned.isEmpty()) {
+      return inside;
+    }
+    Station outside = design.apply(turned);
+    return undriven(Assembly.plan(outside, contact)) < undriven(plan) ? outside : inside;
+  }
+
+  private static long undriven(BuildPlan plan) {
+    return plan.drivings().stream().filter(d -> !isDriven(d)).count();
+  }
+
+  private static boolean isDriven(Driving driving) {
+    return driving.use().filter(use -> use.tool().owned()).isPresent();
+  }
+}
