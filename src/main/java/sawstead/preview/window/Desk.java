@@ -67,6 +67,7 @@ final class Desk {
   private final WriteFiles files = new WriteFiles();
   private Tokens look = Tokens.of(false);
   private Consumer<Boolean> onDark = wanted -> {};
+  private Runnable onOpen = () -> {};
   private BriefFile saved;
   private Optional<Snapshot> shown = Optional.empty();
   private Map<String, Glow> chosen = Map.of();
@@ -106,10 +107,26 @@ final class Desk {
     key(scene, KeyCode.D, () -> onDark.accept(!look.dark()));
     key(scene, KeyCode.E, this::writeFiles);
     key(scene, KeyCode.P, tape::playOrStop);
+    key(scene, KeyCode.O, this::openOther);
+    scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), Keys::show);
   }
 
   private static void key(Scene scene, KeyCode code, Runnable does) {
     scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), does);
+  }
+
+  /** What is shown. */
+  Path file() {
+    return file;
+  }
+
+  /** Is called when somebody wants another brief. */
+  void onOpen(Runnable wanted) {
+    onOpen = wanted;
+  }
+
+  void openOther() {
+    onOpen.run();
   }
 
   void onDark(Consumer<Boolean> wanted) {
@@ -302,6 +319,7 @@ final class Desk {
     top.busy(false);
     if (snapshot.report().isEmpty()) {
       brief.tell(snapshot.flaws());
+      news.mind("it could not be checked: " + snapshot.flaws().get(0).what());
       return;
     }
     shown = Optional.of(snapshot);
