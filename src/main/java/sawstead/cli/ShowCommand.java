@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sawstead.preview.PreviewException;
+import sawstead.preview.window.Memory;
 import sawstead.preview.window.Window;
 
 /** {@code show FILE}: opens the window. */
@@ -17,7 +18,10 @@ import sawstead.preview.window.Window;
         "Opens a window: the station in 3D, what is wrong with it, and the brief to edit.",
     footer = {"", "Exit codes: 0 fine, 2 no such file or no display, 3 a fault of the program."})
 final class ShowCommand implements Callable<Integer> {
-  @Parameters(paramLabel = "FILE", description = "The brief, a YAML file.")
+  @Parameters(
+      paramLabel = "FILE",
+      arity = "0..1",
+      description = "The brief, a YAML file; the last one shown when left out.")
   private Path file;
 
   @Option(names = "--dark", description = "Dark look.")
@@ -25,6 +29,10 @@ final class ShowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Refusal {
+    Memory memory = Memory.ofUser();
+    if (file == null) {
+      file = memory.lastBrief().orElse(Path.of("the brief shown last"));
+    }
     if (!java.nio.file.Files.isRegularFile(file)) {
       throw new Refusal(
           List.of(
@@ -34,7 +42,7 @@ final class ShowCommand implements Callable<Integer> {
                   "check the name and the folder you are in")));
     }
     try {
-      Window.show(file, dark);
+      Window.show(file, dark || memory.dark());
     } catch (PreviewException e) {
       throw new Refusal(List.of(new Trouble(e.getMessage(), e.where(), e.remedy())));
     }

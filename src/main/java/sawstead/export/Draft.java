@@ -9,6 +9,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 
 /**
  * The folder while it is being written, beside the place where it will stand.
@@ -22,13 +23,21 @@ public final class Draft {
   private final Set<String> fileKeys = new HashSet<>();
   private final Set<String> folderKeys = new HashSet<>();
 
+  private Consumer<String> watch = name -> {};
+
   Draft(Path folder) {
     this.folder = folder;
+  }
+
+  /** Tells the relative path of each file from now on, when it is opened. */
+  public void watch(Consumer<String> opened) {
+    watch = opened;
   }
 
   /** Opens a new file; the caller closes it. Folders on the way are made. */
   public OutputStream open(FileName name) throws IOException {
     reserve(name);
+    watch.accept(name.toString());
     Path path = name.below(folder);
     Files.createDirectories(path.getParent());
     return new BufferedOutputStream(

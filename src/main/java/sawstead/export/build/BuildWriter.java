@@ -2,6 +2,7 @@ package sawstead.export.build;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import sawstead.check.Report;
 import sawstead.export.OutputFolder;
 import sawstead.export.stl.StlForm;
@@ -27,11 +28,26 @@ public final class BuildWriter {
    * @param more writes them into the folder, last
    */
   public static void write(Report report, Path folder, StlForm form, OutputFolder.Contents more) {
+    write(report, folder, form, more, name -> {});
+  }
+
+  /**
+   * The same, and tells of each file.
+   *
+   * @param opened is told the relative path of each file when it is begun
+   */
+  public static void write(
+      Report report,
+      Path folder,
+      StlForm form,
+      OutputFolder.Contents more,
+      Consumer<String> opened) {
     List<Exporter> exporters =
         List.of(new StlExporter(form), new DxfExporter(), new ReportExporter());
     OutputFolder.at(folder)
         .write(
             draft -> {
+              draft.watch(opened);
               for (Exporter exporter : exporters) {
                 exporter.write(report, draft);
               }

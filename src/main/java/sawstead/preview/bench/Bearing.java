@@ -1,7 +1,6 @@
 package sawstead.preview.bench;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +17,7 @@ import sawstead.solid.Body;
 import sawstead.solid.Placement;
 import sawstead.solid.Vec;
 import sawstead.station.Mover;
+import sawstead.station.Part;
 import sawstead.station.Station;
 
 /**
@@ -34,6 +34,9 @@ public final class Bearing {
 
   /** Less than this has not moved, mm. */
   private static final double STILL = 1e-3;
+
+  /** So far round a single body others are looked at, mm. */
+  private static final double AROUND = 80;
 
   private final String text;
   private final Station station;
@@ -60,8 +63,8 @@ public final class Bearing {
   }
 
   /**
-   * Paths of the lengths whose change changes the bodies or how they stand to each other; wishes
-   * first, since what was measured is as it is.
+   * Paths of the lengths whose change changes the bodies or how they stand to each other. Those of
+   * the saw and the sheets are tried only when no other bears on it: they are as they are.
    *
    * @param lengths paths of the lengths to try
    * @param wanted is asked between two trials whether to go on
@@ -75,25 +78,29 @@ public final class Bearing {
     Bearing bearing = new Bearing(text, station, about);
     List<String> found = new ArrayList<>();
     List<Pose> before = bearing.poses(station);
-    List<String> order = new ArrayList<>(lengths);
-    order.sort(Comparator.comparing(p -> !isWish(p)));
-    for (String path : order) {
-      if (!wanted.getAsBoolean()) {
-        return found;
+    for (boolean wishes : new boolean[] {true, false}) {
+      for (String path : lengths) {
+        if (isWish(path) == wishes && wanted.getAsBoolean() && bearing.bears(path, before)) {
+          found.add(path);
+        }
       }
-      if (bearing
-          .changed(path, 1)
-          .or(() -> bearing.changed(path, -1))
-          .filter(s -> !same(before, bearing.poses(s)))
-          .isPresent()) {
-        found.add(path);
+      if (!found.isEmpty()) {
+        return found;
       }
     }
     return found;
   }
 
+  private boolean bears(String path, List<Pose> before) {
+    return changed(path, 1)
+        .or(() -> changed(path, -1))
+        .filter(s -> !same(before, poses(s)))
+        .isPresent();
+  }
+
+  /** What one may change: everything but the saw and the sheets, which are as they are. */
   private static boolean isWish(String path) {
-    return path.startsWith("station.") || path.startsWith("extras[") || path.startsWith("sleds");
+    return !path.startsWith("saw.") && !path.startsWith("stock[");
   }
 
   private boolean isWrittenFor(String path) {
@@ -150,8 +157,8 @@ public final class Bearing {
   private List<Pose> poses(Station of) {
     Set<String> bodies = new LinkedHashSet<>();
     ids.forEach(id -> bodies.addAll(Named.of(id, of)));
-    if (bodies.size() < 2 && of.parts().containsKey("saw/table")) {
-      bodies.add("saw/table");
+    if (bodies.size() == 1) {
+      bodies.addAll(near(of.part(bodies.iterator().next()), of));
     }
     List<Pose> poses = new ArrayList<>();
     Placement first = null;
@@ -177,6 +184,17 @@ public final class Bearing {
       }
     }
     return poses;
+  }
+
+  /** What stands round a single body: it is wrong by those, whether it touches them or not. */
+  private static List<String> near(Optional<Part> part, Station of) {
+    return part.map(
+            p ->
+                of.parts().values().stream()
+                    .filter(o -> o.body().box().overlaps(p.body().box(), AROUND))
+                    .map(Part::id)
+                    .toList())
+        .orElse(List.of());
   }
 
   private static boolean same(List<Pose> before, List<Pose> now) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
@@ -61,6 +62,14 @@ public final class TagColumn extends ScrollPane {
     for (Margin margin : tightestFirst(report)) {
       MarginBar bar = new MarginBar(margin, words);
       bar.setOnMouseClicked(e -> asked.accept(margin));
+      bar.setFocusTraversable(true);
+      bar.setOnKeyPressed(
+          e -> {
+            if (e.getCode() == KeyCode.ENTER || e.getCode() == KeyCode.SPACE) {
+              asked.accept(margin);
+              e.consume();
+            }
+          });
       column.getChildren().add(bar);
     }
   }

@@ -1,12 +1,15 @@
 package sawstead.preview.window;
 
+import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import sawstead.check.Severity;
 import sawstead.preview.look.Signs;
 
@@ -14,6 +17,7 @@ import sawstead.preview.look.Signs;
 final class NewsLine extends HBox {
   private final Label says = new Label();
   private final ProgressBar progress = new ProgressBar();
+  private final Button open = new Button("open the folder");
 
   NewsLine() {
     super(10);
@@ -22,8 +26,11 @@ final class NewsLine extends HBox {
     says.setId("news");
     says.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(says, Priority.ALWAYS);
+    progress.setId("progress");
     progress.setVisible(false);
-    getChildren().setAll(says, progress);
+    open.setId("open-folder");
+    open.getStyleClass().add("more");
+    open.setMinWidth(Region.USE_PREF_SIZE);
     note(
         "drag to turn, right button to move, wheel to come nearer; 1 to 6 stand somewhere, F fits");
   }
@@ -42,8 +49,22 @@ final class NewsLine extends HBox {
     note("changed: " + String.join("  \u00b7  ", changes));
   }
 
-  void busy(boolean working) {
-    progress.setVisible(working);
+  /** How far it is, 0 to 1; negative when nothing is being done. */
+  void progress(double share) {
+    progress.setVisible(share >= 0);
+    progress.setProgress(Math.max(0, share));
+  }
+
+  /** What was written where, and a way to see it. */
+  void written(String words, Path folder) {
+    note(words);
+    open.setOnAction(
+        e -> {
+          if (!OpenFolder.open(folder)) {
+            note("this system has no program for folders; it is " + folder);
+          }
+        });
+    getChildren().add(2, open);
   }
 
   private void tell(String words, Severity severity) {

@@ -76,7 +76,11 @@ final class TopBar extends VBox {
                 measure.fire();
               }
             });
-    first.getChildren().addAll(brief, save, files, dark);
+    Button open = button("Open", desk::openOther, "Ctrl+O, or drag a brief in");
+    open.setId("open");
+    Button keys = button("?", Keys::show, "all keys, F1");
+    keys.setId("keys");
+    first.getChildren().addAll(open, brief, save, files, dark, keys);
     HBox second = new HBox(6);
     second.getStyleClass().add("second-row");
     second.setAlignment(Pos.CENTER_LEFT);

@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.prefs.Preferences;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
@@ -23,13 +27,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sawstead.check.Words;
+import sawstead.measure.Unit;
 import sawstead.preview.Display;
 import sawstead.preview.Toolkit;
+import sawstead.preview.caliper.Spot;
 import sawstead.preview.scene.Demo;
 import sawstead.preview.scene.Eye;
 import sawstead.preview.tags.TagColumn;
+import sawstead.preview.tape.Run;
 import sawstead.preview.tape.Tape;
 import sawstead.preview.view.FloorView;
+import sawstead.solid.Body;
+import sawstead.solid.Vec;
+import sawstead.station.Station;
 
 /** A real window on a real (virtual) display, used as a person would. */
 class WindowTest {
@@ -179,17 +190,7 @@ class WindowTest {
   void formFilledIn_changesItsBytesOnly() throws Exception {
     open("lantern-alley");
     String before = text().getText();
-    Display.run(
-        () -> {
-          TabPane drawer = (TabPane) find(".brief-drawer");
-          drawer.getSelectionModel().select(0);
-          drawer.lookupAll(".titled-pane").stream()
-              .map(n -> (TitledPane) n)
-              .filter(pane -> pane.getText().equals("station"))
-              .forEach(pane -> pane.setExpanded(true));
-          stage.getScene().getRoot().applyCss();
-          stage.getScene().getRoot().layout();
-        });
+    openCard("station");
     Display.run(() -> field("station.workingHeight").setText("37-1/2"));
     String expected = before.replace("workingHeight: 38", "workingHeight: 37-1/2");
     assertEquals(expected, text().getText());
@@ -203,6 +204,136 @@ class WindowTest {
             .findFirst()
             .orElseThrow(() -> new AssertionError("no field for " + path));
     return (TextField) row.lookup(".text-field");
+  }
+
+  @Test
+  void motionFinding_pullsTheTapeToTheContact_andBeyondItTheOverlapIsSolid() throws Exception {
+    file = folder.resolve("shelf.yaml");
+    Files.copy(Path.of("models/flawed/shelf-over-lid.yaml"), file);
+    stage = Toolkit.call(() -> Window.stage(file, false, 900, 600));
+    Display.until("it is judged", () -> verdict().startsWith("do not cut"));
+    assertTrue(Toolkit.call(() -> ((TagColumn) find(".tag-column")).choose(0)));
+    Tape tape = (Tape) find("#tape");
+    // The first contact of the finding, which says it in words: 29.6 degrees.
+    assertEquals(29.6, tape.valueProperty().get(), 0.1);
+    assertEquals(0, floor().floor().sharedCount());
+    Display.run(() -> tape.valueProperty().set(60));
+    assertTrue(floor().floor().sharedCount() > 0, "the overlap is drawn");
+    Display.run(() -> ((ToggleButton) find("#path")).fire());
+    assertTrue(floor().floor().pathCount() > 10, "the way is drawn");
+    Display.run(() -> tape.valueProperty().set(0));
+    assertEquals(0, floor().floor().sharedCount());
+  }
+
+  @Test
+  void caliper_measuresBetweenTwoFaces_inTheUsersUnits() throws Exception {
+    open("lantern-alley");
+    Display.run(() -> ((ToggleButton) find("#measure")).fire());
+    Station station = floor().floor().station();
+    Body top = station.part("stand/top").orElseThrow().body();
+    Body base = station.part("stand/base").orElseThrow().body();
+    Display.run(
+        () -> {
+          floor().pointAt(Spot.at(base, top(base), 1));
+          floor().pointAt(Spot.at(top, top(top), 1));
+        });
+    double apart = top.box().high().z() - base.box().high().z();
+    String expected = new Words(Unit.INCH).length(apart) + " face to face";
+    assertEquals(expected, floor().measured());
+    Display.run(() -> ((ToggleButton) find("#measure")).fire());
+    assertEquals("", floor().measured());
+  }
+
+  private static Vec top(Body body) {
+    Vec middle = body.box().centre();
+    return new Vec(middle.x() + 31, middle.y() + 17, body.box().high().z());
+  }
+
+  @Test
+  void buildStep_showsTheToolInItsPlace() throws Exception {
+    open("lantern-alley");
+    Display.until("it is judged", () -> !find(".busy").isVisible());
+    Display.run(
+        () -> {
+          @SuppressWarnings("unchecked")
+          ComboBox<Run> chooser = (ComboBox<Run>) find("#tape-chooser");
+          chooser.setValue(chooser.getItems().get(chooser.getItems().size() - 1));
+        });
+    Tape tape = (Tape) find("#tape");
+    int most = 0;
+    for (int step = 1; step <= floor().floor().station().steps().size(); step++) {
+      double at = step - 0.01;
+      Display.run(() -> tape.valueProperty().set(at));
+      most = Math.max(most, floor().floor().toolCount());
+    }
+    assertTrue(most > 0, "some step drives a screw");
+  }
+
+  @Test
+  void memory_keepsTheBriefAndTheWindow() throws Exception {
+    Preferences node = Preferences.userRoot().node("sawstead-test-" + folder.getFileName());
+    try {
+      file = folder.resolve("kept.yaml");
+      Files.copy(Demo.file("first-brief"), file);
+      Memory memory = Memory.in(node);
+      stage = Toolkit.call(() -> Window.stage(file, true, 910, 620, memory));
+      Display.until("it is judged", () -> !verdict().startsWith("reading"));
+      Display.run(stage::hide);
+      assertEquals(file.toAbsolutePath(), memory.lastBrief().orElseThrow());
+      assertTrue(memory.dark());
+      assertEquals(910, memory.width(0), 1);
+    } finally {
+      node.removeNode();
+    }
+  }
+
+  @Test
+  void drop_takesTheFirstBrief() {
+    assertEquals(
+        Path.of("a.YAML"),
+        Window.brief(List.of(new File("x.png"), new File("a.YAML"), new File("b.yml")))
+            .orElseThrow());
+    assertTrue(Window.brief(List.of(new File("x.png"))).isEmpty());
+  }
+
+  @Test
+  void formList_growsAndShrinks_andTheTextWithIt() throws Exception {
+    open("lantern-alley");
+    String before = text().getText();
+    openCard("saw");
+    Display.run(
+        () ->
+            stage.getScene().getRoot().lookupAll(".button").stream()
+                .filter(n -> "add-saw.slots".equals(n.getId()))
+                .map(n -> (Button) n)
+                .findFirst()
+                .orElseThrow()
+                .fire());
+    Display.until("there is a third slot", () -> text().getText().contains("-5-1/2 in"));
+    openCard("saw");
+    Display.run(
+        () ->
+            stage.getScene().getRoot().lookupAll(".button").stream()
+                .filter(n -> "remove-saw.slots[2]".equals(n.getId()))
+                .map(n -> (Button) n)
+                .findFirst()
+                .orElseThrow()
+                .fire());
+    assertEquals(before, text().getText(), "as if nothing had been");
+  }
+
+  private void openCard(String title) {
+    Display.run(
+        () -> {
+          TabPane drawer = (TabPane) find(".brief-drawer");
+          drawer.getSelectionModel().select(0);
+          drawer.lookupAll(".titled-pane").stream()
+              .map(n -> (TitledPane) n)
+              .filter(pane -> pane.getText().equals(title))
+              .forEach(pane -> pane.setExpanded(true));
+          stage.getScene().getRoot().applyCss();
+          stage.getScene().getRoot().layout();
+        });
   }
 
   @Test
