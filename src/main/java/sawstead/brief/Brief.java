@@ -15,6 +15,9 @@ import sawstead.measure.Unit;
  * @param slug the name as a folder name, `[a-z0-9-]+`
  * @param units the unit that plain numbers were in and that answers are given in
  * @param saw the saw; empty when the brief only has panels of the user's own
+ * @param blades blades at hand, exactly one of them mounted; empty without a saw
+ * @param alignment what was measured of blade and slots
+ * @param sleds sleds to be built
  * @param stock sheets at hand, the first is the default
  * @param vac the shop vac, if one lives in the stand
  * @param casters what the stand rolls on
@@ -30,6 +33,9 @@ public record Brief(
     String slug,
     Unit units,
     Optional<Saw> saw,
+    List<OwnedBlade> blades,
+    Optional<Alignment> alignment,
+    List<SledWish> sleds,
     List<Sheet> stock,
     Optional<Vac> vac,
     Casters casters,
@@ -44,6 +50,9 @@ public record Brief(
     requireNonNull(slug, "slug");
     requireNonNull(units, "units");
     requireNonNull(saw, "saw");
+    blades = List.copyOf(blades);
+    requireNonNull(alignment, "alignment");
+    sleds = List.copyOf(sleds);
     stock = List.copyOf(stock);
     requireNonNull(vac, "vac");
     requireNonNull(casters, "casters");
@@ -53,6 +62,11 @@ public record Brief(
     extras = List.copyOf(extras);
     cuts = List.copyOf(cuts);
     own = List.copyOf(own);
+  }
+
+  /** The blade on the saw, where there is a saw. */
+  public Optional<OwnedBlade> mounted() {
+    return blades.stream().filter(OwnedBlade::mounted).findFirst();
   }
 
   /**

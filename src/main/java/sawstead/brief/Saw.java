@@ -18,6 +18,7 @@ import sawstead.measure.Measured;
  * @param bolts holes in the feet by which it is held down
  * @param boltsMeasured false when the bolt positions are assumed at the feet
  * @param blade the greatest blade it carries
+ * @param knife what stands behind the blade to keep the cut open
  * @param slots slots of the table, from left to right
  * @param throat the opening for the insert
  * @param fence the rip fence and its rails
@@ -40,6 +41,7 @@ public record Saw(
     List<BoltHole> bolts,
     boolean boltsMeasured,
     Blade blade,
+    Optional<Knife> knife,
     List<MiterSlot> slots,
     Throat throat,
     Fence fence,
@@ -60,6 +62,7 @@ public record Saw(
     requireNonNull(feet, "feet");
     bolts = List.copyOf(bolts);
     requireNonNull(blade, "blade");
+    requireNonNull(knife, "knife");
     slots = List.copyOf(slots);
     requireNonNull(throat, "throat");
     requireNonNull(fence, "fence");

@@ -5,8 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sawstead.brief.Saw;
 import sawstead.brief.Spot;
+import sawstead.solid.Placement;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
 import sawstead.station.Site;
@@ -41,8 +43,9 @@ final class Balance {
     double mass = 0;
     Vec moment = Vec.ZERO;
     Set<String> alone = Standing.alone(scene.parts());
+    Set<String> beside = beside(scene);
     for (Part part : scene.parts()) {
-      if (alone.contains(part.id())) {
+      if (alone.contains(part.id()) || beside.contains(part.id())) {
         continue;
       }
       mass += part.mass();
@@ -51,6 +54,14 @@ final class Balance {
     return mass > 0
         ? Optional.of(new Balance(mass, moment.scale(1 / mass), scene.station().supports()))
         : Optional.empty();
+  }
+
+  /** What is set elsewhere before it moves is kept beside the station, which does not carry it. */
+  private static Set<String> beside(Scene scene) {
+    return scene.station().movers().stream()
+        .filter(m -> !m.setting().set().equals(Placement.identity()))
+        .flatMap(m -> m.moves().stream())
+        .collect(Collectors.toSet());
   }
 
   /** The centroid of a part; the saw's mass sits where the user found it, not in the middle. */

@@ -9,6 +9,9 @@ final class Checks {
   static final List<Check> ALL =
       List.of(
           new FigureCheck(),
+          new AlignmentCheck(),
+          new BladeCheck(),
+          new SledCheck(),
           new ProudCheck(),
           new StabilityCheck(),
           new RemarkCheck(),

@@ -58,7 +58,9 @@ final class ReportText {
             : minds > 0 ? "look before you cut: " + things(minds) + " to mind" : "clear to cut";
     String at =
         height == null
-            ? "no saw, only panels of your own"
+            ? report.station().brief().saw().isPresent()
+                ? "no station, only what is built for the saw"
+                : "no saw, only panels of your own"
             : "working height "
                 + words.length(height.nominal())
                 + " ("

@@ -1,10 +1,13 @@
 package sawstead.intake;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sawstead.brief.Brief;
 import sawstead.brief.ExtraPanel;
 import sawstead.brief.Saw;
+import sawstead.brief.Sheet;
+import sawstead.brief.SledWish;
 import sawstead.brief.StationWish;
 import sawstead.brief.Vac;
 
@@ -25,9 +28,15 @@ final class BriefMapper {
         brief.has("saw")
             ? Optional.of(new SawMapper(brief.section("saw")).saw())
             : Optional.empty();
+    Optional<BladesMapper> blades = saw.map(s -> new BladesMapper(brief, s));
+    Optional<SledsMapper> sleds = saw.map(s -> new SledsMapper(brief, s, sheets.sheets()));
+    List<SledWish> wishes = sleds.map(SledsMapper::sleds).orElse(List.of());
+    List<Sheet> stock = new ArrayList<>(sheets.sheets());
+    sleds.ifPresent(s -> stock.addAll(s.strips()));
     Optional<Vac> vac = new VacMapper(brief).vac();
     Optional<StationWish> station =
-        saw.map(s -> new StationMapper(brief.section("station"), s, vac.isPresent(), sheets))
+        saw.filter(s -> !isAlone())
+            .map(s -> new StationMapper(brief.section("station"), s, vac.isPresent(), sheets))
             .map(StationMapper::station);
     ExtrasMapper extras = new ExtrasMapper(brief, sheets);
     List<ExtraPanel> panels = extras.panels();
@@ -36,7 +45,10 @@ final class BriefMapper {
         Slug.of(name),
         brief.reading().units(),
         saw,
-        sheets.sheets(),
+        blades.map(BladesMapper::blades).orElse(List.of()),
+        blades.flatMap(BladesMapper::alignment),
+        wishes,
+        stock,
         vac,
         new CastersMapper(brief).casters(),
         station,
@@ -47,9 +59,22 @@ final class BriefMapper {
         new OwnMapper(brief, sheets).units());
   }
 
+  /** Whether jigs are wanted without a station: they say so by having no section for it. */
+  private boolean isAlone() {
+    return brief.has("sleds") && !brief.has("station");
+  }
+
   private void sectionsFitTogether() {
     if (brief.has("saw")) {
       return;
+    }
+    for (String key : List.of("blades", "alignment", "sleds")) {
+      if (brief.has(key)) {
+        brief.problem(
+            key,
+            "`" + key + "` follow from a saw, and there is none",
+            "add the section `saw`; models/first-brief.yaml is the smallest example");
+      }
     }
     if (brief.has("station")) {
       brief.problem(

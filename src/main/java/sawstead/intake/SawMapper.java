@@ -3,10 +3,13 @@ package sawstead.intake;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import sawstead.brief.Blade;
 import sawstead.brief.Cord;
 import sawstead.brief.Feet;
 import sawstead.brief.Footing;
+import sawstead.brief.Knife;
+import sawstead.brief.KnifeKind;
 import sawstead.brief.MiterSlot;
 import sawstead.brief.Protrusion;
 import sawstead.brief.Saw;
@@ -31,6 +34,9 @@ final class SawMapper {
   private static final double METAL_UNDER_SLOT = 6;
 
   private static final double USUAL_PLATE = 30;
+
+  /** How far a riving knife reaches behind the blade, mm (common practice, no source). */
+  private static final double KNIFE_BEYOND = 25;
 
   private final Section saw;
   private final SawLike like;
@@ -59,6 +65,7 @@ final class SawMapper {
             base.bolts(),
             base.boltsMeasured(),
             blade,
+            knife(blade),
             slots,
             throat(),
             new FenceMapper(saw.section("fence"), table, blade).fence(),
@@ -100,6 +107,19 @@ final class SawMapper {
         blade.measure("height", like.bladeHeight),
         blade.measure("plate"),
         blade.measure("kerf"));
+  }
+
+  private Optional<Knife> knife(Blade blade) {
+    Section knife = saw.section("knife");
+    if (!saw.has("knife") || saw.is("knife", "none")) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Knife(
+            knife.word("kind", KnifeKind.class),
+            knife.measure("thickness"),
+            knife.measure("belowCrown"),
+            knife.measure("reach", blade.diameter().nominal() / 2 + KNIFE_BEYOND)));
   }
 
   private Feet feet() {

@@ -2,10 +2,12 @@ package sawstead.layout;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Queue;
+import java.util.Set;
 import sawstead.layout.packing.PackingProblem;
 import sawstead.layout.packing.PieceKind;
 import sawstead.layout.packing.SheetKind;
@@ -82,6 +84,17 @@ final class BoardGroup {
   /** What was left for each blade, in steps. */
   int room() {
     return room;
+  }
+
+  /** Finished sizes that at least two pieces share, in steps: worth one setting for all. */
+  Set<Integer> matched() {
+    Map<Integer, Integer> counts = new HashMap<>();
+    for (PieceKind kind : problem.pieces()) {
+      counts.merge(kind.length() - room, kind.demand(), Integer::sum);
+      counts.merge(kind.width() - room, kind.demand(), Integer::sum);
+    }
+    counts.values().removeIf(count -> count < 2);
+    return counts.keySet();
   }
 
   Stock stock(int kind) {

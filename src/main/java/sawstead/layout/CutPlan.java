@@ -13,6 +13,7 @@ import java.util.List;
  * @param offcuts what is worth keeping, largest first
  * @param cautions cuts for which no safe way within the limits was found, in words; empty when all
  *     cuts keep the rules
+ * @param choices figures of this plan, then of others that trade waste for labour
  * @param interrupted whether the search was stopped early
  */
 public record CutPlan(
@@ -23,11 +24,18 @@ public record CutPlan(
     int settings,
     List<Offcut> offcuts,
     List<String> cautions,
+    List<Choice> choices,
     boolean interrupted) {
   public CutPlan {
     sheets = List.copyOf(sheets);
     offcuts = List.copyOf(offcuts);
     cautions = List.copyOf(cautions);
+    choices = List.copyOf(choices);
+  }
+
+  CutPlan withChoices(List<Choice> all) {
+    return new CutPlan(
+        lowerBound, newSheets, cost, sheets, settings, offcuts, cautions, all, interrupted);
   }
 
   /** Whether the number of new sheets is proven least. */

@@ -28,6 +28,19 @@ public final class CutPlanText {
         text.append(" from ").append(offcut.sheet()).append('\n');
       }
     }
+    text.append(choices(plan));
+    return text.toString();
+  }
+
+  private static String choices(CutPlan plan) {
+    StringBuilder text = new StringBuilder();
+    if (!plan.choices().isEmpty()) {
+      text.append("\nwaste or labour\n");
+    }
+    for (Choice choice : plan.choices()) {
+      text.append("  ").append(choice == plan.choices().get(0) ? "this plan, " : "");
+      text.append(choice.words(offcut -> size(offcut.length(), offcut.width()))).append('\n');
+    }
     return text.toString();
   }
 

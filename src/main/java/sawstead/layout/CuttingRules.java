@@ -33,18 +33,17 @@ final class CuttingRules {
 
   /** The best guide for a cut that leaves {@code nearSize} on the near side of the kerf. */
   Guidance guidance(Region region, Direction along, int nearSize) {
-    if (fitsTable(region)) {
+    if (fitsTable(region) && hasRoom(region, along)) {
       int rest = region.extent(along.across()) - nearSize - kerf(Guide.FENCE);
-      if (fenceHolds(region, along)) {
-        if (atFence(nearSize)) {
-          return new Guidance(Guide.FENCE, nearSize, true);
-        }
-        if (atFence(rest)) {
-          return new Guidance(Guide.FENCE, rest, true);
-        }
+      if (fenceHolds(region, along) && atFence(nearSize)) {
+        return new Guidance(Guide.FENCE, nearSize, true);
       }
-      if (sledHolds(region, along)) {
+      if (sledHolds(region, along) && Steps.mm(nearSize) <= limits.farthestStop()) {
         return new Guidance(Guide.SLED, Math.max(nearSize, 0), true);
+      }
+      // Last, since the near part then is only as true as the width of the whole piece.
+      if (fenceHolds(region, along) && atFence(rest)) {
+        return new Guidance(Guide.FENCE, rest, true);
       }
     }
     int rest = region.extent(along.across()) - nearSize - kerf(Guide.RAIL);
@@ -53,6 +52,11 @@ final class CuttingRules {
       return Guidance.rail(true);
     }
     return new Guidance(Guide.PACKED_RAIL, -1, wider >= limits.clamped());
+  }
+
+  /** Whether the whole piece has room before the blade and behind it. */
+  private boolean hasRoom(Region region, Direction along) {
+    return Steps.mm(region.extent(along)) <= Math.min(limits.infeed(), limits.outfeed());
   }
 
   private boolean fenceHolds(Region region, Direction along) {

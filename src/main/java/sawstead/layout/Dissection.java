@@ -3,6 +3,7 @@ package sawstead.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import sawstead.layout.packing.Tile;
 
 /**
@@ -12,26 +13,46 @@ import sawstead.layout.packing.Tile;
  *
  * <p>While a piece is too large for the table saw, as much as the table saw takes is cut off it at
  * once; later, one row after another. Equal tiles lie side by side, so that they share a setting.
+ *
+ * <p>A cut along the rail is a rough one where the sheet has room for it and the size that it would
+ * give is that of several parts: it leaves {@link #ROUGH} more, and all those parts get their size
+ * at one setting of the table saw. Nothing is lost by it but a little of what is left over.
  */
 final class Dissection {
   /** What is too large by less than this is not worth a cut, in steps: 0.05 mm. */
   private static final int HAIR = 50;
 
+  /**
+   * What a rough cut leaves to be taken off at the table saw, in steps; common practice, no source.
+   */
+  private static final int ROUGH = 4000;
+
   private final CuttingRules rules;
   private final int room;
+  private final Set<Integer> matched;
+  private final Stock stock;
+
+  /** What lies beyond this is the far factory edges, and no piece may reach into it. */
+  private final Region usable;
 
   /**
-   * Makes a dissection.
+   * Makes a dissection of one sheet.
    *
    * @param room what the layout left for each blade, in steps
+   * @param matched finished sizes that several parts share, in steps
    */
-  Dissection(CuttingRules rules, int room) {
+  Dissection(CuttingRules rules, int room, Set<Integer> matched, Stock stock) {
     this.rules = rules;
     this.room = room;
+    this.matched = matched;
+    this.stock = stock;
+    int trim = Steps.up(stock.trim());
+    this.usable =
+        new Region(trim, trim, Steps.down(stock.length()) - trim, Steps.down(stock.width()) - trim);
   }
 
-  /** Cuts for a whole sheet, the trimming of its two reference edges first. */
-  SawNode sheet(Stock stock, Tile tile) {
+  /** Cuts for the whole sheet, the trimming of its two reference edges first. */
+  SawNode sheet(Tile tile) {
     Region all = new Region(0, 0, Steps.down(stock.length()), Steps.down(stock.width()));
     int trim = Steps.up(stock.trim());
     return trim == 0 ? node(all, tile) : trim(all, trim, tile);
@@ -72,13 +93,68 @@ final class Dissection {
       return slice(region, direction, ordered(region, direction, row.parts()));
     }
     Tile.Piece piece = (Tile.Piece) tile;
-    if (region.length() > piece.length() - room + HAIR) {
-      return cut(region, Direction.WIDTH, piece.length() - room, piece);
-    }
-    if (region.width() > piece.width() - room + HAIR) {
-      return cut(region, Direction.LENGTH, piece.width() - room, piece);
+    for (Direction direction : List.of(Direction.LENGTH, Direction.WIDTH)) {
+      int size = roughly(region, direction, piece);
+      if (region.extent(direction) > size + HAIR) {
+        return cut(region, direction.across(), size, piece);
+      }
     }
     return new SawNode.Finished(region, piece);
+  }
+
+  /**
+   * To which extent a tile alone in its region is cut now: exactly; or roughly, when that has to be
+   * done along the rail and the table saw can do the rest; or not at all, when it is rough already.
+   */
+  private int roughly(Region region, Direction direction, Tile tile) {
+    int need = extent(tile, direction) - room;
+    if (!rules.fitsTable(region) && finishedLater(tile, direction)) {
+      boolean roughAlready = region.extent(direction) <= need + ROUGH + room;
+      return roughAlready ? region.extent(direction) : need + ROUGH;
+    }
+    return need;
+  }
+
+  /**
+   * Whether the extent of a tile is that of several parts, and all that have it can be brought to
+   * the table saw and cut to it there.
+   */
+  private boolean finishedLater(Tile tile, Direction direction) {
+    return shared(tile, direction) && canFinish(tile, direction);
+  }
+
+  private boolean canFinish(Tile tile, Direction direction) {
+    if (tile instanceof Tile.Row row) {
+      return canFinish(row.parts(), direction);
+    }
+    Region rough = new Region(0, 0, tile.length() + ROUGH, tile.width() + ROUGH);
+    int need = extent(tile, direction) - room;
+    return rules.fitsTable(rough)
+        && rules.guidance(rough, direction.across(), need).guide().tool() == Tool.TABLE;
+  }
+
+  private boolean canFinish(List<Tile> tiles, Direction direction) {
+    for (Tile tile : tiles) {
+      if (!canFinish(tile, direction)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean shared(Tile tile, Direction direction) {
+    return tile instanceof Tile.Row row
+        ? shared(row.parts(), direction)
+        : matched.contains(extent(tile, direction) - room);
+  }
+
+  private boolean shared(List<Tile> tiles, Direction direction) {
+    for (Tile tile : tiles) {
+      if (shared(tile, direction)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -97,14 +173,17 @@ final class Dissection {
     int crossNeed = extent(parts.get(0), across) - room;
     long full = parts.stream().filter(Dissection::fillsCross).count();
     if (region.extent(across) > crossNeed + HAIR && full >= 2) {
-      Region kept = region.between(across, region.near(across), region.near(across) + crossNeed);
-      return sawn(region, direction, crossNeed, slice(kept, direction, parts));
+      int size = crossSize(region, across, crossNeed, parts);
+      if (size < region.extent(across)) {
+        Region kept = region.between(across, region.near(across), region.near(across) + size);
+        return sawn(region, direction, size, slice(kept, direction, parts));
+      }
     }
     Tile first = parts.get(0);
-    int firstNeed = extent(first, direction) - room;
     if (parts.size() == 1) {
-      return region.extent(direction) > firstNeed + HAIR
-          ? cut(region, across, firstNeed, first)
+      int size = roughly(region, direction, first);
+      return region.extent(direction) > size + HAIR
+          ? cut(region, across, size, first)
           : node(region, first);
     }
     int taken = rules.fitsTable(region) ? 1 : most(region, direction, parts);
@@ -115,6 +194,17 @@ final class Dissection {
     List<Tile> head = parts.subList(0, taken);
     List<Tile> tail = parts.subList(taken, parts.size());
     return split(region, across, size, head, tail);
+  }
+
+  /** The extent across to which a row of several tiles is cut before they are cut apart. */
+  private int crossSize(Region region, Direction across, int need, List<Tile> parts) {
+    boolean finishedLater =
+        !rules.fitsTable(region) && shared(parts, across) && canFinish(parts, across);
+    if (!finishedLater) {
+      return need;
+    }
+    boolean roughAlready = region.extent(across) <= need + ROUGH + room;
+    return roughAlready ? region.extent(across) : need + ROUGH;
   }
 
   /** How many parts from the near end the table saw takes together; at least 1, never all. */
@@ -136,6 +226,29 @@ final class Dissection {
   }
 
   private SawNode split(
+      Region region, Direction along, int size, List<Tile> head, List<Tile> tail) {
+    Direction direction = along.across();
+    Guidance how = rules.guidance(region, along, size);
+    int end = Math.min(region.far(direction), usable.far(direction));
+    int spare = end - region.near(direction) - size - extent(tail, direction);
+    if (how.guide().tool() == Tool.GUIDED
+        && spare >= ROUGH
+        && shared(head, direction)
+        && canFinish(head, direction)) {
+      return apart(region, along, size + ROUGH, head, tail);
+    }
+    return apart(region, along, size, head, tail);
+  }
+
+  private static int extent(List<Tile> tiles, Direction direction) {
+    int sum = 0;
+    for (Tile tile : tiles) {
+      sum += extent(tile, direction);
+    }
+    return sum;
+  }
+
+  private SawNode apart(
       Region region, Direction along, int size, List<Tile> head, List<Tile> tail) {
     Direction direction = along.across();
     Guidance how = rules.guidance(region, along, size);

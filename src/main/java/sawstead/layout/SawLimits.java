@@ -15,6 +15,9 @@ package sawstead.layout;
  * @param rest least width of what the guide rail rests on, mm
  * @param clamped least width that can be clamped under the rail, when a strip as thick lies beside
  *     it to carry the rail, mm
+ * @param farthestStop greatest distance from the sled's stop to the blade, mm
+ * @param infeed free room before the blade, mm: a piece starts with its whole length there
+ * @param outfeed free room behind the blade, mm: it ends there
  */
 public record SawLimits(
     double longest,
@@ -26,10 +29,13 @@ public record SawLimits(
     double narrowestAtFence,
     double shortestHeld,
     double rest,
-    double clamped) {
+    double clamped,
+    double farthestStop,
+    double infeed,
+    double outfeed) {
   /** A small jobsite saw. */
   public static final SawLimits SMALL_SAW =
-      new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 100, 30);
+      new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 100, 30, 900, 1500, 1500);
 
   /** The same limits with another fence. */
   public SawLimits withRipCapacity(double capacity) {
@@ -43,6 +49,9 @@ public record SawLimits(
         narrowestAtFence,
         shortestHeld,
         rest,
-        clamped);
+        clamped,
+        farthestStop,
+        infeed,
+        outfeed);
   }
 }

@@ -35,6 +35,7 @@ final class Sequence {
   private final boolean first;
   private int order;
   private int settings;
+  private int marked;
 
   private Sequence(int trial) {
     first = trial == 0;
@@ -49,6 +50,11 @@ final class Sequence {
       best = other.settings < best.settings ? other : best;
     }
     return best;
+  }
+
+  /** One order, good but not the best of several. */
+  static Sequence quick(List<SawNode> sheets) {
+    return trial(sheets, 0);
   }
 
   private static Sequence trial(List<SawNode> sheets, int trial) {
@@ -73,6 +79,16 @@ final class Sequence {
   /** How often fence or stop is set. */
   int settings() {
     return settings;
+  }
+
+  /** How many cuts run along the rail, each of them marked. */
+  int marked() {
+    return marked;
+  }
+
+  /** How many cuts there are. */
+  int made() {
+    return order;
   }
 
   private static Setting setting(SawNode.Sawn node) {
@@ -149,6 +165,7 @@ final class Sequence {
         node.how().guide().tool() == Tool.GUIDED
             ? OptionalDouble.empty()
             : OptionalDouble.of(Steps.mm(node.how().setting()));
+    marked += setting.isPresent() ? 0 : 1;
     cuts.get(waiting.sheet())
         .add(
             new Cut(

@@ -118,11 +118,11 @@ public final class SimulatedOperator {
       case RAIL -> rail(cut, near, wide - near - kerf, request.limits().rest());
       case PACKED_RAIL -> rail(cut, near, wide - near - kerf, request.limits().clamped());
       case FENCE -> {
-        table(cut, held);
+        table(cut, held, edge);
         near = fence(cut, edge, wide, near, kerf);
       }
       case SLED -> {
-        table(cut, held);
+        table(cut, held, edge);
         sled(cut, edge, wide);
         near = cut.setting().orElse(Double.NaN);
       }
@@ -152,8 +152,14 @@ public final class SimulatedOperator {
     }
   }
 
-  private void table(Cut cut, Held held) {
+  private void table(Cut cut, Held held, double edge) {
     SawLimits limits = request.limits();
+    if (edge > limits.infeed() + SAME) {
+      refuse(cut, "there is no room before the saw for " + edge + " mm");
+    }
+    if (edge > limits.outfeed() + SAME) {
+      refuse(cut, "there is no room behind the saw for " + edge + " mm");
+    }
     if (Math.max(held.length(), held.width()) > limits.longest() + SAME
         || Math.min(held.length(), held.width()) > limits.widest() + SAME) {
       refuse(cut, "too large for the table saw: " + held);
@@ -206,6 +212,9 @@ public final class SimulatedOperator {
     SawLimits limits = request.limits();
     if (edge > limits.sledCapacity() + SAME) {
       refuse(cut, "the sled cannot cut " + edge + " mm");
+    }
+    if (!(cut.setting().orElse(Double.NaN) <= limits.farthestStop() + SAME)) {
+      refuse(cut, "the stop does not go out to " + cut.setting().orElse(Double.NaN) + " mm");
     }
     if (Math.max(edge, wide) < limits.shortestHeld() - SAME) {
       refuse(cut, "a piece of " + edge + " x " + wide + " mm cannot be held");

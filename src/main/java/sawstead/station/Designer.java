@@ -1,7 +1,6 @@
 package sawstead.station;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import sawstead.brief.Brads;
 import sawstead.brief.Brief;
@@ -35,17 +34,16 @@ public final class Designer {
    * @param brief what was measured and wished
    * @param site its solved sizes
    * @param units in the order in which they place, cut and join
-   * @param rules of its figures
+   * @param sums its figures
    * @throws DesignException when the units cannot build what the brief asks for
    */
   public static Station design(
-      Brief brief, Optional<Site> site, List<Unit> units, List<FigureRule> rules) {
+      Brief brief, Optional<Site> site, List<Unit> units, List<FigureSum> sums) {
     Draft draft = new Draft(brief, fixings(brief));
     units.forEach(u -> u.place(draft));
     units.forEach(u -> u.cut(draft));
     units.forEach(u -> u.join(draft));
-    Map<String, Figure> figures = site.map(s -> Figures.of(rules, s)).orElse(Map.of());
-    return draft.finish(site, figures);
+    return draft.finish(site, Figures.of(sums));
   }
 
   private static Fixings fixings(Brief brief) {

@@ -180,6 +180,16 @@ public final class Draft {
     contacts.add(new Contact(a, b));
   }
 
+  /** Whether there is a body of that id that is no panel. */
+  public boolean hasBody(String id) {
+    return bodies.containsKey(id);
+  }
+
+  /** Whether a motion of that id was added by now. */
+  public boolean hasMover(String id) {
+    return movers.stream().anyMatch(m -> m.id().equals(id));
+  }
+
   /** Adds a motion. */
   public void mover(Mover mover) {
     movers.add(mover);

@@ -15,4 +15,9 @@ public interface FigureRule {
    * the gauge.
    */
   List<Term> terms(Site site, Gauge gauge);
+
+  /** The same rule where the site is known. */
+  default FigureSum at(Site site) {
+    return new FigureSum(name(), gauge -> terms(site, gauge));
+  }
 }

@@ -20,24 +20,29 @@ public final class Figures {
 
   /** All figures by name. */
   public static Map<String, Figure> of(List<FigureRule> rules, Site site) {
+    return of(rules.stream().map(rule -> rule.at(site)).toList());
+  }
+
+  /** All figures by name. */
+  public static Map<String, Figure> of(List<FigureSum> sums) {
     Map<String, Figure> figures = new TreeMap<>();
-    for (FigureRule rule : rules) {
-      figures.put(rule.name(), figure(rule, site));
+    for (FigureSum sum : sums) {
+      figures.put(sum.name(), figure(sum));
     }
     return figures;
   }
 
-  private static Figure figure(FigureRule rule, Site site) {
+  private static Figure figure(FigureSum rule) {
     Gauge.Noting noting = new Gauge.Noting();
-    List<Term> sum = rule.terms(site, noting);
+    List<Term> sum = rule.terms(noting);
     double nominal = total(sum);
     Map<Measured, Double> down = new HashMap<>();
     Map<Measured, Double> up = new HashMap<>();
     record Share(String path, double width) {}
     List<Share> shares = new ArrayList<>();
     for (Measured measured : noting.seen()) {
-      double atLow = total(rule.terms(site, Gauge.with(Map.of(measured, measured.low()))));
-      double atHigh = total(rule.terms(site, Gauge.with(Map.of(measured, measured.high()))));
+      double atLow = total(rule.terms(Gauge.with(Map.of(measured, measured.low()))));
+      double atHigh = total(rule.terms(Gauge.with(Map.of(measured, measured.high()))));
       boolean rises = atHigh >= atLow;
       down.put(measured, rises ? measured.low() : measured.high());
       up.put(measured, rises ? measured.high() : measured.low());
@@ -50,8 +55,8 @@ public final class Figures {
     return new Figure(
         rule.name(),
         nominal,
-        total(rule.terms(site, Gauge.with(down))),
-        total(rule.terms(site, Gauge.with(up))),
+        total(rule.terms(Gauge.with(down))),
+        total(rule.terms(Gauge.with(up))),
         sum,
         shares.stream().map(Share::path).toList());
   }

@@ -3,6 +3,7 @@ package sawstead.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -28,6 +29,7 @@ class CutPlanTextTest {
             1,
             List.of(new Offcut("full", 1, 603, 0, 397, 500)),
             List.of("hold it well"),
+            List.of(new Choice(Favour.LEFTOVER, 1, Optional.empty(), 1, 1, 2)),
             false);
     assertEquals(
         """
@@ -41,6 +43,9 @@ class CutPlanTextTest {
 
         left over
           397 x 500 from 1
+
+        waste or labour
+          this plan, large leftover: 1 sheet, 1 setting, 1 of 2 cuts to mark, no leftover
         """,
         CutPlanText.of(plan));
   }

@@ -42,7 +42,7 @@ class PlanCheckTest {
 
   private static CutPlan plan(List<PlacedPiece> pieces, List<Cut> cuts) {
     SheetPlan sheet = new SheetPlan("sheet", 1000, 400, pieces, cuts);
-    return new CutPlan(1, 1, 0, List.of(sheet), 0, List.of(), List.of(), false);
+    return new CutPlan(1, 1, 0, List.of(sheet), 0, List.of(), List.of(), List.of(), false);
   }
 
   private static List<PlacedPiece> with(int at, PlacedPiece piece) {
@@ -146,7 +146,8 @@ class PlanCheckTest {
   @Test
   void moreSheetsThanThereAre_isFound() {
     SheetPlan sheet = new SheetPlan("sheet", 1000, 400, List.of(), List.of());
-    CutPlan plan = new CutPlan(1, 2, 0, List.of(sheet, sheet), 0, List.of(), List.of(), false);
+    CutPlan plan =
+        new CutPlan(1, 2, 0, List.of(sheet, sheet), 0, List.of(), List.of(), List.of(), false);
     assertTrue(PlanCheck.faults(request(Grain.ALONG), plan).toString().contains("there are not 2"));
   }
 }

@@ -47,7 +47,7 @@ class SimulatedOperatorTest {
             limits);
     SheetPlan sheet = new SheetPlan("sheet", 600, 400, List.of(pieces), List.of(cut));
     return SimulatedOperator.refusals(
-        request, new CutPlan(0, 1, 0, List.of(sheet), 1, List.of(), List.of(), false));
+        request, new CutPlan(0, 1, 0, List.of(sheet), 1, List.of(), List.of(), List.of(), false));
   }
 
   private static Cut cut(Guide guide, Direction along, double at, double setting) {
@@ -97,15 +97,17 @@ class SimulatedOperatorTest {
   @Test
   void anyCut_ofAPieceTooHeavyForTheTable_isRefused() {
     // 600 x 400 x 18 mm at 685 kg per cubic metre: 2.96 kg.
-    SawLimits weak = new SawLimits(1200, 600, 2.9, 610, 600, 300, 19, 100, 100, 30);
+    SawLimits weak =
+        new SawLimits(1200, 600, 2.9, 610, 600, 300, 19, 100, 100, 30, 900, 1500, 1500);
     assertRefused(refusals(weak, cut(Guide.SLED, Direction.WIDTH, 300, 300)), "too heavy");
-    SawLimits strong = new SawLimits(1200, 600, 3.0, 610, 600, 300, 19, 100, 100, 30);
+    SawLimits strong =
+        new SawLimits(1200, 600, 3.0, 610, 600, 300, 19, 100, 100, 30, 900, 1500, 1500);
     assertEquals(List.of(), refusals(strong, cut(Guide.SLED, Direction.WIDTH, 300, 300)));
   }
 
   @Test
   void railCut_withNothingToRestOn_isRefused() {
-    SawLimits wide = new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 350, 30);
+    SawLimits wide = new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 350, 30, 900, 1500, 1500);
     assertRefused(refusals(wide, cut(Guide.RAIL, Direction.LENGTH, 200, 0)), "to rest on");
     assertEquals(List.of(), refusals(wide, cut(Guide.PACKED_RAIL, Direction.LENGTH, 200, 0)));
   }

@@ -83,19 +83,56 @@ final class Crew implements AutoCloseable {
       rounds.add(threads.submit(() -> worker.run(amount)));
     }
     Load found = null;
-    try {
-      for (int i = 0; i < rounds.size(); i++) {
-        if (rounds.get(i).get() && found == null) {
-          found = workers.get(i).load().deepCopy();
-        }
+    for (int i = 0; i < rounds.size(); i++) {
+      if (got(rounds.get(i)) && found == null) {
+        found = workers.get(i).load().deepCopy();
       }
+    }
+    return found;
+  }
+
+  /**
+   * Searches for less labour, each worker for itself; the best is heard, the lowest number first.
+   */
+  Load ease(
+      PackingProblem problem,
+      Labour labour,
+      Load from,
+      LabourSearch.Leftover rule,
+      long amount,
+      int round,
+      LabourSearch.Patience patience) {
+    List<Future<Load>> answers = new ArrayList<>();
+    for (int i = 0; i < budget.workers(); i++) {
+      long seed = budget.seed() * 1_000_003 + round * 101L + i * 7919L;
+      Load own = from.deepCopy();
+      LabourSearch search = new LabourSearch(problem, labour, seed);
+      // Only the first worker asks, so that a watch hears of nothing twice.
+      LabourSearch.Patience asks = i == 0 ? patience : () -> true;
+      answers.add(threads.submit(() -> search.ease(own, rule, amount, asks)));
+    }
+    Load best = null;
+    long least = Long.MAX_VALUE;
+    for (Future<Load> answer : answers) {
+      Load load = got(answer);
+      long other = labour.of(Packing.of(load, false).sheets());
+      if (other < least) {
+        least = other;
+        best = load;
+      }
+    }
+    return best;
+  }
+
+  private static <T> T got(Future<T> future) {
+    try {
+      return future.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("the search was interrupted between rounds", e);
     } catch (ExecutionException e) {
       throw new IllegalStateException("the search failed", e.getCause());
     }
-    return found;
   }
 
   @Override

@@ -18,13 +18,19 @@ public record Packing(List<PackedSheet> sheets, int counted, long price, boolean
 
   static Packing of(Load load, boolean interrupted) {
     List<PackedSheet> sheets = new ArrayList<>();
+    int counted = load.counted;
+    long price = load.price;
     for (int i = 0; i < load.count; i++) {
       OpenSheet sheet = load.sheets[i];
       if (!sheet.pieces.isEmpty()) {
         sheets.add(new PackedSheet(sheet.kind, tile(sheet.root)));
+      } else {
+        SheetKind kind = load.problem.sheets().get(sheet.kind);
+        counted -= kind.counted() ? 1 : 0;
+        price -= kind.price();
       }
     }
-    return new Packing(sheets, load.counted, load.price, interrupted);
+    return new Packing(sheets, counted, price, interrupted);
   }
 
   private static Tile tile(Block block) {

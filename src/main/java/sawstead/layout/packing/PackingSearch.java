@@ -1,10 +1,11 @@
 package sawstead.layout.packing;
 
 import java.util.Optional;
+import sawstead.layout.packing.LabourSearch.Leftover;
 
 /**
  * Looks for a packing with the fewest counted sheets, then the lowest price, then the largest
- * single piece left over, then the fewest different widths of cut.
+ * single piece left over, then the least labour; and for the packings that trade these.
  *
  * <p>Anytime: a complete packing exists after the first moments and only gets better. The first
  * goal ends early when it meets the proven lower bound.
@@ -15,19 +16,28 @@ public final class PackingSearch {
 
   private static final double PRICE_UNTIL = 0.86;
 
-  /** Most of the budget that the searches for a large leftover and for few settings may take. */
+  /**
+   * Most of the budget that the searches for a large leftover and for little labour may take, the
+   * latter three times.
+   */
   private static final double LEFTOVER_SHARE = 0.3;
 
-  private static final double SETTING_SHARE = 0.15;
+  private static final double LABOUR_SHARE = 0.12;
+
+  /** Rounds after which the searches for little labour go on from the best of them. */
+  private static final int LABOUR_ROUNDS = 3;
 
   private final PackingProblem problem;
+  private final Labour labour;
   private final Budget budget;
   private final Watch watch;
   private final int bound;
   private boolean stopped;
 
-  private PackingSearch(PackingProblem problem, Budget budget, int bound, Watch watch) {
+  private PackingSearch(
+      PackingProblem problem, Labour labour, Budget budget, int bound, Watch watch) {
     this.problem = problem;
+    this.labour = labour;
     this.budget = budget;
     this.watch = watch;
     this.bound = bound;
@@ -36,19 +46,20 @@ public final class PackingSearch {
   /**
    * Searches within the budget.
    *
+   * @param labour what is to be little when all else is equal
    * @param bound a proven lower bound on counted sheets, see {@link LowerBound}
-   * @return the best packing found; empty when the limited supply of sheets sufficed for none that
+   * @return the best packings found; empty when the limited supply of sheets sufficed for none that
    *     was tried
    */
-  public static Optional<Packing> search(
-      PackingProblem problem, Budget budget, int bound, Watch watch) {
-    PackingSearch search = new PackingSearch(problem, budget, bound, watch);
+  public static Optional<Choices> search(
+      PackingProblem problem, Labour labour, Budget budget, int bound, Watch watch) {
+    PackingSearch search = new PackingSearch(problem, labour, budget, bound, watch);
     try (Crew crew = new Crew(budget)) {
       return Optional.ofNullable(search.run(crew));
     }
   }
 
-  private Packing run(Crew crew) {
+  private Choices run(Crew crew) {
     Load best = new Worker(problem, budget.seed(), 0).begin();
     if (!best.complete()) {
       best = reach(crew, best, Goal.NONE, SHEETS_UNTIL);
@@ -75,10 +86,35 @@ public final class PackingSearch {
     long left = budget.work() - crew.used();
     long share = (long) Math.min(0.6 * left, LEFTOVER_SHARE * budget.work());
     best = new LeftoverSearch(problem, crew, this::goOn, best).widen(crew.used() + share);
-    share = (long) Math.min(budget.work() - crew.used(), SETTING_SHARE * budget.work());
-    Load found = best;
-    best = new SettingSearch(problem, budget.seed()).tidy(best, share, () -> goOn(crew, found));
-    return Packing.of(best, stopped);
+    Load kept = ease(crew, best, Leftover.KEPT);
+    Load eased = ease(crew, kept, Leftover.FREE);
+    Packing least = Packing.of(eased, stopped);
+    return new Choices(Packing.of(kept, stopped), least, oneMore(crew, eased, least));
+  }
+
+  private Load ease(Crew crew, Load from, Leftover rule) {
+    long share = (long) (LABOUR_SHARE * budget.work() / LABOUR_ROUNDS);
+    Load best = from;
+    for (int round = 0; round < LABOUR_ROUNDS && !stopped; round++) {
+      Load shown = best;
+      best = crew.ease(problem, labour, best, rule, share, round, () -> goOn(crew, shown));
+    }
+    return best;
+  }
+
+  /** The same with one sheet more to spread out on. */
+  private Optional<Packing> oneMore(Crew crew, Load from, Packing least) {
+    Goal wider = new Goal(from.counted + 1, Long.MAX_VALUE);
+    for (int kind = 0; kind < problem.sheets().size(); kind++) {
+      if (problem.sheets().get(kind).counted() && wider.admits(from, kind)) {
+        Load spread = from.deepCopy();
+        spread.open(OpenSheet.empty(kind, problem.sheets().get(kind)));
+        Packing packing = Packing.of(ease(crew, spread, Leftover.FREE), stopped);
+        boolean less = labour.of(packing.sheets()) < labour.of(least.sheets());
+        return less ? Optional.of(packing) : Optional.empty();
+      }
+    }
+    return Optional.empty();
   }
 
   private Load reach(Crew crew, Load from, Goal goal, double share) {

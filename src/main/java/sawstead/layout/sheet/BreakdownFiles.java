@@ -41,7 +41,8 @@ public final class BreakdownFiles {
       file(folder, "sheet-" + number + ".svg", out -> SheetSvgWriter.write(scene, out));
       file(folder, "sheet-" + number + ".dxf", out -> dxf.write(scene, out));
     }
-    file(folder, "shop-sheet.pdf", out -> ShopSheetWriter.write(breakdown, out));
+    file(folder, "shop-sheet.pdf", out -> ShopSheetWriter.sheet(breakdown, out));
+    file(folder, "sheet-book.pdf", out -> ShopSheetWriter.book(breakdown, out));
   }
 
   private static void file(Folder folder, String name, Content content) throws IOException {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import sawstead.check.Words;
+import sawstead.layout.Tool;
 
 /**
  * A sheet to scale on a page: panels with name and size, offcuts, every kerf with the number of its
@@ -25,11 +26,26 @@ final class SheetFigure {
   private final double left;
   private final double bottom;
   private final double scale;
+  private final Numbers numbers;
   private final List<String> told = new ArrayList<>();
   private final List<double[]> tags = new ArrayList<>();
 
   /** What names and sizes cover: left, bottom, right, top. */
   private final List<double[]> written = new ArrayList<>();
+
+  /** Which cuts bear their number. */
+  enum Numbers {
+    /** All of them. */
+    ALL(Tag.HALF),
+    /** Only those along the rail, small: for a small figure. */
+    RAIL(3.9);
+
+    private final double half;
+
+    Numbers(double half) {
+      this.half = half;
+    }
+  }
 
   /**
    * A figure.
@@ -37,15 +53,23 @@ final class SheetFigure {
    * @param left of the sheet on the page, points
    * @param bottom of the sheet on the page, points
    * @param scale points for a millimetre
+   * @param numbers which cuts bear theirs
    */
   SheetFigure(
-      Paper paper, SheetScene scene, Words words, double left, double bottom, double scale) {
+      Paper paper,
+      SheetScene scene,
+      Words words,
+      double left,
+      double bottom,
+      double scale,
+      Numbers numbers) {
     this.paper = paper;
     this.scene = scene;
     this.words = words;
     this.left = left;
     this.bottom = bottom;
     this.scale = scale;
+    this.numbers = numbers;
   }
 
   /** Draws it; returns what is told below, one line for each panel that only got a letter. */
@@ -73,7 +97,9 @@ final class SheetFigure {
       name(panel);
     }
     for (Shape.Kerf kerf : scene.kerfs()) {
-      tag(kerf);
+      if (numbers == Numbers.ALL || kerf.guide().tool() == Tool.GUIDED) {
+        tag(kerf);
+      }
     }
     around(length, width);
     return told;
@@ -154,7 +180,8 @@ final class SheetFigure {
     for (int i = 0; i <= PLACES; i++) {
       // From both ends inwards: a number is looked for where the cut begins or ends.
       double share = i % 2 == 0 ? 0.5 * i / PLACES : 1 - 0.5 * i / PLACES;
-      double along = Math.min(Math.max(run * share, Tag.HALF + 1), Math.max(run - Tag.HALF, 0));
+      double along =
+          Math.min(Math.max(run * share, numbers.half + 1), Math.max(run - numbers.half, 0));
       double tagX = x(kerf) + (kerf.alongLength() ? along : l(kerf) / 2);
       double tagY = y(kerf) + (kerf.alongLength() ? w(kerf) / 2 : along);
       double hides = hides(tagX, tagY);
@@ -164,19 +191,19 @@ final class SheetFigure {
       }
     }
     tags.add(best);
-    Tag.draw(paper, kerf.guide(), kerf.order(), best[0], best[1]);
+    Tag.draw(paper, kerf.guide(), kerf.order(), best[0], best[1], numbers.half);
   }
 
   /** How much a number there would hide; a number counts for ten words. */
   private double hides(double x, double y) {
     double hides = 0;
     for (double[] tag : tags) {
-      hides += 10 * Math.max(0, 2.5 * Tag.HALF - Math.hypot(tag[0] - x, tag[1] - y));
+      hides += 10 * Math.max(0, 2.5 * numbers.half - Math.hypot(tag[0] - x, tag[1] - y));
     }
     for (double[] box : written) {
       double across = Math.max(0, Math.max(box[0] - x, x - box[2]));
       double up = Math.max(0, Math.max(box[1] - y, y - box[3]));
-      hides += Math.max(0, 1.2 * Tag.HALF - Math.hypot(across, up));
+      hides += Math.max(0, 1.2 * numbers.half - Math.hypot(across, up));
     }
     return hides;
   }

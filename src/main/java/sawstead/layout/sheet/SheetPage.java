@@ -77,7 +77,9 @@ final class SheetPage {
     double scale = Math.min(room / scene.length(), HIGHEST / scene.width());
     double bottom = top - 14 - scene.width() * scale;
     List<String> told =
-        new SheetFigure(paper, scene, breakdown.words(), left, bottom, scale).draw();
+        new SheetFigure(
+                paper, scene, breakdown.words(), left, bottom, scale, SheetFigure.Numbers.ALL)
+            .draw();
     double y = legend(paper, scene, bottom - 28);
     for (String line : columns(told)) {
       y -= 9.5;

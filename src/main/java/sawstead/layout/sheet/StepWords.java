@@ -8,6 +8,7 @@ import sawstead.layout.Direction;
 import sawstead.layout.Guide;
 import sawstead.layout.shop.CutPiece;
 import sawstead.layout.shop.ShopStep;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Unit;
 
 /**
@@ -17,6 +18,9 @@ import sawstead.measure.Unit;
 final class StepWords {
   /** Below this between fence and blade the hand stays away, mm. */
   private static final double PUSH_BLOCK = 150;
+
+  /** A mark nearer to the edge than this only straightens the edge, mm. */
+  private static final double TRIM = 20;
 
   private final Words words;
 
@@ -70,16 +74,46 @@ final class StepWords {
     };
   }
 
+  /** The same in few words, for a narrow column. */
+  String mark(ShopStep step) {
+    boolean along = step.cut().along() == Direction.LENGTH;
+    String mark = where(step, along ? "bottom" : "left");
+    return mark + (step.cut().guide() == Guide.PACKED_RAIL ? ", strip beside it" : "");
+  }
+
+  private String where(ShopStep step, String edge) {
+    if (step.rough() && step.mark() < TRIM && step.near().kind() == CutPiece.Kind.WASTE) {
+      return "trim " + words.length(step.mark() + step.kerf()) + " off " + edge;
+    }
+    if (step.mark() < 0.5) {
+      return "run the blade off " + edge;
+    }
+    return step.rough()
+        ? "rough, " + coarse(step.mark()) + " from " + edge
+        : both(step.mark()) + " from " + edge;
+  }
+
+  /** As near as a rough cut needs it: 1 mm or 1/16 in. */
+  private String coarse(double millimetres) {
+    return words.unit() == Unit.MM
+        ? words.length(Math.rint(millimetres))
+        : LengthFormat.inches(16).withUnit(millimetres);
+  }
+
+  /** What a setting wants minded beside what holds for all; empty for nothing. */
+  String mind(ShopStep step) {
+    return step.cut().guide() == Guide.FENCE && step.cut().setting().orElse(0) < PUSH_BLOCK
+        ? "push block"
+        : "";
+  }
+
   /** How the work is laid for this cut. */
   String how(ShopStep step) {
     if (!step.isGuided()) {
       return step.work().words() + ", " + size(step.work());
     }
     boolean along = step.cut().along() == Direction.LENGTH;
-    String mark =
-        step.mark() < 0.5
-            ? "run the blade off its " + (along ? "lower edge" : "left end")
-            : both(step.mark()) + " from its " + (along ? "lower edge" : "left end");
+    String mark = where(step, along ? "its lower edge" : "its left end");
     String packed =
         step.cut().guide() == Guide.PACKED_RAIL ? "; strip as thick beside it, clamp" : "";
     return step.work().words() + ": " + mark + packed;

@@ -16,18 +16,24 @@ final class Tag {
   private Tag() {}
 
   static void draw(Paper paper, Guide guide, int order, double x, double y) throws IOException {
-    paper.polygon(corners(guide, x, y), Ink.of(guide));
+    draw(paper, guide, order, x, y, HALF);
+  }
+
+  /** The same with another half height, points. */
+  static void draw(Paper paper, Guide guide, int order, double x, double y, double half)
+      throws IOException {
+    paper.polygon(corners(guide, x, y, half), Ink.of(guide));
     String number = Integer.toString(order);
-    double size = number.length() > 2 ? 5 : 6.2;
+    double size = (number.length() > 2 ? 0.96 : 1.19) * half;
     double width = paper.face(true).width(number, size);
     paper.text(number, x - width / 2, y - size * 0.36, size, true, Ink.CHALK);
   }
 
-  private static double[] corners(Guide guide, double x, double y) {
+  private static double[] corners(Guide guide, double x, double y, double half) {
     return switch (guide) {
-      case RAIL, PACKED_RAIL -> around(x, y, HALF * 1.3, 4, 45);
-      case FENCE -> around(x, y, HALF, CORNERS_OF_A_DISC, 0);
-      case SLED -> around(x, y, HALF * 1.45, 4, 0);
+      case RAIL, PACKED_RAIL -> around(x, y, half * 1.3, 4, 45);
+      case FENCE -> around(x, y, half, CORNERS_OF_A_DISC, 0);
+      case SLED -> around(x, y, half * 1.45, 4, 0);
     };
   }
 

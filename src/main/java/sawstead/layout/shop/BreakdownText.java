@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import sawstead.check.Words;
 import sawstead.layout.Board;
+import sawstead.layout.Choice;
 import sawstead.layout.CutPlan;
 import sawstead.layout.Guide;
 import sawstead.layout.Offcut;
@@ -82,6 +83,12 @@ public final class BreakdownText {
                     .append(' ')
                     .append(words.mass(kg)));
     lines.add("  mass of the panels: " + mass);
+    for (Choice choice : plan.choices()) {
+      lines.add(
+          "  "
+              + (choice == plan.choices().get(0) ? "this plan, " : "or ")
+              + choice.words(offcut -> size(offcut.length(), offcut.width())));
+    }
     if (!plan.offcuts().isEmpty()) {
       lines.add("  worth keeping:");
       for (Offcut offcut : plan.offcuts()) {

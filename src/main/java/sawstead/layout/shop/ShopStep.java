@@ -16,9 +16,10 @@ import sawstead.layout.Guide;
  * @param work what is cut; a whole sheet is called by its number
  * @param near what lies before the kerf, nearer the sheet's origin
  * @param far what lies beyond the kerf
+ * @param rough whether no panel gets its size from it: a millimetre more or less is no matter
  */
 public record ShopStep(
-    int sheet, Cut cut, double kerf, CutPiece work, CutPiece near, CutPiece far) {
+    int sheet, Cut cut, double kerf, CutPiece work, CutPiece near, CutPiece far, boolean rough) {
   private static final double SAME = 0.11;
 
   /** All cuts of a plan by order, with every piece named as it comes off. */

@@ -22,6 +22,9 @@ final class ShopWork {
   /** Two coordinates nearer than this are one, mm: the planner's hair. */
   private static final double SAME = 0.06;
 
+  /** Nearer to a panel than this a cut is no rough one, mm. */
+  private static final double CLOSE = 1.5;
+
   private record Numbered(int sheet, Cut cut) {}
 
   private final CutRequest request;
@@ -72,7 +75,28 @@ final class ShopWork {
     CutPiece far = side(numbered.sheet(), work, lengthwise, cut.at() + kerf, high);
     lying.add(near);
     lying.add(far);
-    return new ShopStep(numbered.sheet(), cut, kerf, work, near, far);
+    boolean rough = !givesSize(numbered.sheet(), cut, kerf, high);
+    return new ShopStep(numbered.sheet(), cut, kerf, work, near, far, rough);
+  }
+
+  /**
+   * Whether a panel ends at the cut; or begins there and reaches to where the work ends, so that it
+   * is what the cut leaves of the work.
+   */
+  private boolean givesSize(int sheet, Cut cut, double kerf, double high) {
+    for (PlacedPiece piece : plan.sheets().get(sheet - 1).pieces()) {
+      boolean lengthwise = cut.along() == Direction.LENGTH;
+      double from = lengthwise ? piece.x() : piece.y();
+      double to = from + (lengthwise ? piece.length() : piece.width());
+      double low = lengthwise ? piece.y() : piece.x();
+      double end = low + (lengthwise ? piece.width() : piece.length());
+      boolean beside = from < cut.to() - SAME && to > cut.from() + SAME;
+      boolean isRest = Math.abs(low - cut.at() - kerf) < SAME && Math.abs(end - high) < CLOSE;
+      if (beside && (Math.abs(end - cut.at()) < CLOSE || isRest)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean runsThrough(Cut cut, double kerf, CutPiece y) {

@@ -102,6 +102,9 @@ final class StationRequest {
         usual.narrowestAtFence(),
         usual.shortestHeld(),
         usual.rest(),
-        usual.clamped());
+        usual.clamped(),
+        usual.farthestStop(),
+        usual.infeed(),
+        usual.outfeed());
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import sawstead.brief.DustPort;
 import sawstead.brief.Fence;
 import sawstead.brief.HandWheel;
+import sawstead.brief.Knife;
 import sawstead.brief.MiterSlot;
 import sawstead.brief.Protrusion;
 import sawstead.brief.Rail;
@@ -24,7 +25,7 @@ import sawstead.solid.Vec;
 import sawstead.station.Area;
 import sawstead.station.Draft;
 import sawstead.station.PartKind;
-import sawstead.station.Site;
+import sawstead.station.SawPlace;
 import sawstead.station.Unit;
 
 /**
@@ -45,6 +46,9 @@ final class SawUnit implements Unit {
   private static final double GUARD_THICKNESS = 20;
   private static final double GUARD_WIDTH = 30;
 
+  /** Air between blade and riving knife, and behind it in the throat, mm (REF-SAF-04: 3 to 8). */
+  private static final double KNIFE_AIR = 5;
+
   /**
    * A switch with its paddle: width, height, how far it stands out, mm (common practice, no
    * source).
@@ -60,14 +64,20 @@ final class SawUnit implements Unit {
   private final double feet;
   private final double top;
   private final double under;
+  private final boolean carried;
 
-  SawUnit(Site site) {
-    saw = site.saw();
-    table = site.table();
-    body = site.body();
-    feet = site.levels().sawFeet();
-    top = site.levels().table();
+  /**
+   * @param place where it stands
+   * @param carried whether on a station, to which it is bolted
+   */
+  SawUnit(SawPlace place, boolean carried) {
+    saw = place.saw();
+    table = place.table();
+    body = place.body();
+    feet = place.feet();
+    top = place.top();
     under = top - mm(saw.table().thickness());
+    this.carried = carried;
   }
 
   @Override
@@ -80,6 +90,7 @@ final class SawUnit implements Unit {
     }
     placeFence(draft);
     placeBlade(draft);
+    saw.knife().ifPresent(knife -> placeKnife(draft, knife));
     saw.dust().ifPresent(port -> placeDustPort(draft, port));
     for (Protrusion p : saw.behind()) {
       double front = mm(p.top()) >= mm(saw.table().thickness()) ? body.rear() : table.rear();
@@ -97,7 +108,9 @@ final class SawUnit implements Unit {
         0);
     draft.step(
         List.of("saw/table", "saw/body"),
-        "lift the saw on with a helper and bolt it down",
+        carried
+            ? "lift the saw on with a helper and bolt it down"
+            : "stand the saw where it cannot walk or tip, and unplug it",
         new Vec(0, 0, -1),
         List.of(
             "unplug the saw before you lift it; a saw that is not bolted down can walk or tip",
@@ -198,6 +211,24 @@ final class SawUnit implements Unit {
   }
 
   /**
+   * The knife in the throat, from below the table up to the guard's foot: there an insert meets it.
+   * Above, it is inside the kerf wherever the blade has been. It ends before the throat does.
+   */
+  private void placeKnife(Draft draft, Knife knife) {
+    double radius = mm(saw.blade().diameter()) / 2;
+    double front = mm(saw.blade().arbor()) + halfChord(radius, mm(saw.blade().height()), 0);
+    double throat = mm(saw.blade().arbor()) + mm(saw.throat().length()) / 2;
+    double rear = Math.min(mm(saw.blade().arbor()) + mm(knife.reach()), throat - KNIFE_AIR);
+    if (rear > front + KNIFE_AIR) {
+      double half = mm(knife.thickness()) / 2;
+      draft.envelope(
+          "saw/knife",
+          new Area(-half, half, front + KNIFE_AIR, rear).between(under, top + GUARD_GAP - 1),
+          0);
+    }
+  }
+
+  /**
    * What stands above the table: the blade's segment at its greatest height, and an arched guard
    * over it.
    */
@@ -245,7 +276,7 @@ final class SawUnit implements Unit {
    */
   static double halfChord(double radius, double crown, double at) {
     double fromCentre = radius - crown + at;
-    return Math.sqrt(radius * radius - fromCentre * fromCentre);
+    return Math.sqrt(Math.max(0, radius * radius - fromCentre * fromCentre));
   }
 
   private void placeDustPort(Draft draft, DustPort port) {

@@ -8,7 +8,8 @@ import sawstead.brief.Brief;
 import sawstead.brief.OutfeedWish;
 import sawstead.station.DesignException;
 import sawstead.station.Designer;
-import sawstead.station.FigureRule;
+import sawstead.station.FigureSum;
+import sawstead.station.SawPlace;
 import sawstead.station.Site;
 import sawstead.station.Station;
 import sawstead.station.Unit;
@@ -27,13 +28,28 @@ public final class Units {
   public static Station station(Brief brief) {
     Optional<Site> site = Designer.survey(brief);
     List<Unit> units = new ArrayList<>();
+    List<FigureSum> sums = new ArrayList<>();
     site.ifPresent(s -> units.addAll(of(s)));
+    site.ifPresent(s -> HeightFigures.of(s).forEach(rule -> sums.add(rule.at(s))));
+    if (site.isEmpty()) {
+      brief.saw().ifPresent(saw -> units.add(new SawUnit(SawPlace.alone(saw), false)));
+    }
+    Optional<SawPlace> place = site.map(SawPlace::of).or(() -> brief.saw().map(SawPlace::alone));
+    place.ifPresent(p -> jigs(brief, p, units, sums));
     units.add(new ExtraUnit(brief));
     units.addAll(DrawnUnit.of(brief, site));
     ServiceLoader.load(UnitSource.class).forEach(s -> units.addAll(s.units(brief, site)));
     units.add(new AddedCutsUnit(brief.cuts()));
-    List<FigureRule> rules = site.map(HeightFigures::of).orElse(List.of());
-    return Designer.design(brief, site, units, rules);
+    return Designer.design(brief, site, units, sums);
+  }
+
+  /** What is built for a saw, be it on a station or not. */
+  private static void jigs(Brief brief, SawPlace place, List<Unit> units, List<FigureSum> sums) {
+    for (int i = 0; i < brief.sleds().size(); i++) {
+      SledPlan plan = SledPlan.of(brief, place, i);
+      units.add(new SledUnit(plan));
+      sums.addAll(SledFigures.of(plan));
+    }
   }
 
   private static List<Unit> of(Site site) {
@@ -42,7 +58,7 @@ public final class Units {
     units.add(new CasterUnit(site));
     // Its screws lie under the saw, so it is on before the saw is lifted up.
     site.saw().opening().ifPresent(o -> units.add(new TrayUnit(site, o)));
-    units.add(new SawUnit(site));
+    units.add(new SawUnit(SawPlace.of(site), true));
     units.add(new BoltUnit(site));
     site.brief().vac().ifPresent(v -> units.add(new VacUnit(v, site)));
     site.outfeed()

@@ -10,8 +10,20 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class PackingSearchTest {
+  /** Rows and pieces, as a stand-in for cuts. */
+  private static final Labour FEWEST =
+      sheets -> sheets.stream().mapToLong(sheet -> tiles(sheet.tile())).sum();
+
+  private static long tiles(Tile tile) {
+    return tile instanceof Tile.Row row
+        ? 1 + row.parts().stream().mapToLong(PackingSearchTest::tiles).sum()
+        : 1;
+  }
+
   private static Packing search(PackingProblem problem, Budget budget) {
-    return PackingSearch.search(problem, budget, LowerBound.of(problem), Watch.NONE).orElseThrow();
+    return PackingSearch.search(problem, FEWEST, budget, LowerBound.of(problem), Watch.NONE)
+        .orElseThrow()
+        .leftoverFirst();
   }
 
   private static PackingProblem middling(long seed, List<SheetKind> sheets) {
@@ -48,8 +60,13 @@ class PackingSearchTest {
     PackingProblem problem = middling(8, List.of(SHEET));
     Packing packing =
         PackingSearch.search(
-                problem, new Budget(1, 1, 2), LowerBound.of(problem), (done, n, bound) -> false)
-            .orElseThrow();
+                problem,
+                FEWEST,
+                new Budget(1, 1, 2),
+                LowerBound.of(problem),
+                (done, n, bound) -> false)
+            .orElseThrow()
+            .leftoverFirst();
     assertTrue(packing.interrupted());
     assertEquals(
         problem.pieces().stream().mapToInt(PieceKind::demand).sum(),
@@ -87,7 +104,8 @@ class PackingSearchTest {
     SheetKind one = new SheetKind(10, 10, 1, true, 0);
     PackingProblem problem =
         new PackingProblem(List.of(one), List.of(new PieceKind(6, 6, false, 2)));
-    assertFalse(PackingSearch.search(problem, new Budget(0.02, 1, 1), 0, Watch.NONE).isPresent());
+    assertFalse(
+        PackingSearch.search(problem, FEWEST, new Budget(0.02, 1, 1), 0, Watch.NONE).isPresent());
   }
 
   @Test

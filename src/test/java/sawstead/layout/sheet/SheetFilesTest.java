@@ -34,6 +34,8 @@ import sawstead.layout.PlacedPiece;
 import sawstead.layout.SheetPlan;
 import sawstead.layout.shop.Breakdown;
 import sawstead.layout.shop.Breakdowns;
+import sawstead.layout.shop.CutPiece;
+import sawstead.layout.shop.ShopStep;
 import sawstead.measure.Unit;
 import sawstead.outside.OutsideTool;
 import sawstead.station.Briefs;
@@ -52,7 +54,8 @@ class SheetFilesTest {
               return Stream.of(
                   dynamicTest(file + ": svg", () -> svg(breakdown, files)),
                   dynamicTest(file + ": dxf", () -> dxf(breakdown, files)),
-                  dynamicTest(file + ": pdf", () -> pdf(breakdown, files)),
+                  dynamicTest(file + ": shop sheet", () -> shopSheet(breakdown, files)),
+                  dynamicTest(file + ": sheet book", () -> book(breakdown, files)),
                   dynamicTest(file + ": lists", () -> lists(breakdown, files)),
                   dynamicTest(file + ": again", () -> again(files, files(breakdown))));
             });
@@ -149,8 +152,8 @@ class SheetFilesTest {
   }
 
   /** Every panel's name can be read on its sheet's pages; all fonts are in the file. */
-  private static void pdf(Breakdown breakdown, Map<String, byte[]> files) throws IOException {
-    try (PDDocument document = Loader.loadPDF(files.get("shop-sheet.pdf"))) {
+  private static void book(Breakdown breakdown, Map<String, byte[]> files) throws IOException {
+    try (PDDocument document = Loader.loadPDF(files.get("sheet-book.pdf"))) {
       PDFTextStripper stripper = new PDFTextStripper();
       Map<Integer, StringBuilder> sheets = new TreeMap<>();
       int sheet = 0;
@@ -175,6 +178,30 @@ class SheetFilesTest {
         }
       }
       assertFalse(document.isEncrypted());
+    }
+  }
+
+  /** One page, with every cut's number, every panel's name and every setting in order. */
+  private static void shopSheet(Breakdown breakdown, Map<String, byte[]> files) throws IOException {
+    try (PDDocument document = Loader.loadPDF(files.get("shop-sheet.pdf"))) {
+      assertEquals(1, document.getNumberOfPages());
+      String text = new PDFTextStripper().getText(document);
+      StepWords words = new StepWords(breakdown.words());
+      int settings = 0;
+      String above = "";
+      for (ShopStep step : breakdown.steps()) {
+        for (CutPiece piece : List.of(step.near(), step.far())) {
+          assertTrue(text.contains(piece.name()), piece.name());
+        }
+        if (!step.isGuided() && !words.setting(step).equals(above)) {
+          settings++;
+          assertTrue(text.contains(settings + ".  "), "setting " + settings);
+        }
+        above = step.isGuided() ? above : words.setting(step);
+      }
+      assertEquals(breakdown.plan().settings(), settings);
+      // A sheet of A4 or Letter, or two side by side: both sides below 18 in.
+      assertTrue(document.getPage(0).getMediaBox().getWidth() <= 18 * 72);
     }
   }
 
