@@ -2,6 +2,7 @@ package sawstead.preview.tape;
 
 import java.util.ArrayList;
 import java.util.List;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Unit;
 
 /** Where the marks of a tape are and how tall. */
@@ -47,7 +48,7 @@ final class Marks {
       double at = k * fine;
       boolean full = Math.abs(Math.IEEEremainder(at, numbered)) < fine / 4;
       boolean half = Math.abs(Math.IEEEremainder(at, numbered / 2)) < fine / 4;
-      marks.add(new Mark(at, full ? 0 : half ? 1 : 2, full ? number(at / base) : ""));
+      marks.add(new Mark(at, full ? 0 : half ? 1 : 2, full ? number(at, base) : ""));
     }
     return marks;
   }
@@ -61,8 +62,12 @@ final class Marks {
     return ladder[ladder.length - 1] * base;
   }
 
-  private static String number(double value) {
-    double rounded = Math.rint(value * 16) / 16;
+  /** As a rule is numbered: inches with fractions, all else whole where it is. */
+  private static String number(double at, double base) {
+    if (base > 1) {
+      return LengthFormat.inches(16).text(at);
+    }
+    double rounded = Math.rint(at * 16) / 16;
     return rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
   }
 }

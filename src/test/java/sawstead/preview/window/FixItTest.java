@@ -63,7 +63,6 @@ class FixItTest {
     "shelf-over-lid, extras[0].place.at[2], 1010, 1350",
     "big-router, station.wings.right.width, 320, 400",
     "narrow-stand, station.stand.width, 575, 640",
-    "tall-vac, station.legs.length, 545, 660",
     "small-port, station.ports[0].diameter, 25, 80",
   })
   void flawedModel_isFoundOutPutRightAndWritten(
