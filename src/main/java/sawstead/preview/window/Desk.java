@@ -4,11 +4,9 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -23,7 +21,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
 import sawstead.check.Margin;
-import sawstead.preview.bench.Bearing;
 import sawstead.preview.bench.Bench;
 import sawstead.preview.bench.Changes;
 import sawstead.preview.bench.Flaw;
@@ -61,8 +58,8 @@ final class Desk {
   private final TopBar top = new TopBar(this);
   private final BriefDrawer brief = new BriefDrawer(this::would);
   private final NewsLine news = new NewsLine();
+  private final Trials trials = new Trials(brief, top, news);
   private final Latest bench = new Latest(QUIET_MILLIS);
-  private final Latest trials = new Latest(0);
   private final FileWatch watch;
   private final WriteFiles files = new WriteFiles();
   private Tokens look = Tokens.of(false);
@@ -362,32 +359,7 @@ final class Desk {
     if (root.getRight() == null) {
       toggleBrief();
     }
-    brief.showForm();
-    String text = brief.text().textProperty().get();
-    List<String> about = finding.about();
-    List<String> lengths = brief.form().lengths();
-    List<String> written = Bearing.written(text, station.get(), about, brief.form().values());
-    brief.form().bearing(finding.remedy(), written);
-    top.trying(true);
-    trials.ask(
-        wanted -> {
-          List<String> tried = Bearing.tried(text, station.get(), about, lengths, wanted);
-          Platform.runLater(() -> found(finding, written, tried, wanted));
-        });
-  }
-
-  private void found(
-      Finding finding, List<String> written, List<String> tried, BooleanSupplier wanted) {
-    if (!wanted.getAsBoolean()) {
-      return;
-    }
-    top.trying(false);
-    Set<String> all = new LinkedHashSet<>(tried);
-    all.addAll(written);
-    brief.form().bearing(finding.remedy(), List.copyOf(all));
-    if (all.isEmpty()) {
-      news.note("no single length of the brief bears on this; see what its tag says");
-    }
+    trials.about(finding, station.get());
   }
 
   private void visit(Margin margin) {

@@ -1,0 +1,60 @@
+package sawstead.preview.window;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import sawstead.check.Finding;
+import sawstead.preview.bench.Bearing;
+import sawstead.preview.bench.Latest;
+import sawstead.station.Station;
+
+/** Finds out, away from the window's thread, which values bear on a finding, and shows them. */
+final class Trials implements AutoCloseable {
+  private final BriefDrawer brief;
+  private final TopBar top;
+  private final NewsLine news;
+  private final Latest thread = new Latest(0);
+
+  Trials(BriefDrawer brief, TopBar top, NewsLine news) {
+    this.brief = brief;
+    this.top = top;
+    this.news = news;
+  }
+
+  /** At once what is written for the bodies of the finding; in a while what was found by trying. */
+  void about(Finding finding, Station station) {
+    brief.showForm();
+    String text = brief.text().textProperty().get();
+    List<String> about = finding.about();
+    List<String> lengths = brief.form().lengths();
+    List<String> written = Bearing.written(text, station, about, brief.form().values());
+    brief.form().bearing(finding.remedy(), written);
+    top.trying(true);
+    thread.ask(
+        wanted -> {
+          List<String> tried = Bearing.tried(text, station, about, lengths, wanted);
+          Platform.runLater(() -> found(finding, written, tried, wanted));
+        });
+  }
+
+  private void found(
+      Finding finding, List<String> written, List<String> tried, BooleanSupplier wanted) {
+    if (!wanted.getAsBoolean()) {
+      return;
+    }
+    top.trying(false);
+    Set<String> all = new LinkedHashSet<>(tried);
+    all.addAll(written);
+    brief.form().bearing(finding.remedy(), List.copyOf(all));
+    if (all.isEmpty()) {
+      news.note("no single length of the brief bears on this; see what its tag says");
+    }
+  }
+
+  @Override
+  public void close() {
+    thread.close();
+  }
+}
