@@ -17,7 +17,6 @@ import sawstead.solid.Box;
 import sawstead.solid.Face;
 import sawstead.solid.Motion;
 import sawstead.solid.Slide;
-import sawstead.solid.SolidException;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
 import sawstead.station.Contact;
@@ -152,7 +151,7 @@ final class DrawnUnit implements Unit {
               .flatMap(t -> motion.moves().stream().map(m -> new Contact(m, known(draft, t))))
               .toList();
       return new Mover(motion.id(), motion.moves(), way, contacts);
-    } catch (SolidException broken) {
+    } catch (IllegalArgumentException broken) {
       throw new DesignException(
           path(), motion.id() + ": " + broken.getMessage(), "correct it in " + unit.file());
     }

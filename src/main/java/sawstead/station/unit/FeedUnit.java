@@ -16,6 +16,7 @@ import sawstead.solid.Slide;
 import sawstead.solid.Solids;
 import sawstead.solid.Vec;
 import sawstead.station.Contact;
+import sawstead.station.DesignException;
 import sawstead.station.Draft;
 import sawstead.station.Mover;
 import sawstead.station.Part;
@@ -134,6 +135,13 @@ final class FeedUnit implements Unit {
     double keep =
         feed.keep().map(Measured::nominal).orElse(Math.min(feed.width().nominal() / 2, furthest));
     double face = halfKerf() + keep;
+    if (keep > furthest) {
+      throw new DesignException(
+          "feeds",
+          "the fence goes to %.1f mm from the blade, and %s wants %.1f mm"
+              .formatted(furthest, feed.id(), keep),
+          "write `keep: %.1f mm` or less, or cut it another way".formatted(furthest));
+    }
     Map<String, Double> fence = new TreeMap<>();
     List<String> aside = new ArrayList<>(List.of("saw/blade", "saw/guard"));
     Optional<Mover> travel = draft.movers().stream().filter(m -> m.id().equals(FENCE)).findFirst();
