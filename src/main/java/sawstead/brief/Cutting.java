@@ -10,6 +10,10 @@ package sawstead.brief;
  * @param heaviest heaviest piece brought to the table saw, kg
  * @param ripCapacity farthest setting of the fence, mm
  * @param sledCapacity longest cut on the sled, mm
+ * @param farthestStop greatest distance from the sled's stop to the blade, mm
+ * @param infeed free room before the blade, mm
+ * @param outfeed free room behind the blade, mm
+ * @param favoursLabour whether little labour comes before a large leftover
  */
 public record Cutting(
     double guidedKerf,
@@ -18,4 +22,8 @@ public record Cutting(
     double widest,
     double heaviest,
     double ripCapacity,
-    double sledCapacity) {}
+    double sledCapacity,
+    double farthestStop,
+    double infeed,
+    double outfeed,
+    boolean favoursLabour) {}

@@ -3,8 +3,9 @@ package sawstead.cli;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
+import sawstead.layout.Favour;
 
-/** What a breakdown is told on the command line; a brief tells all but the last two itself. */
+/** What a breakdown is told on the command line; a brief tells all but the last three itself. */
 final class BreakdownOptions {
   @Option(
       names = "--sheet",
@@ -17,6 +18,12 @@ final class BreakdownOptions {
       paramLabel = "NAME=LxW",
       description = "An offcut at hand, used before a new sheet. May be repeated.")
   private List<String> offcuts = List.of();
+
+  @Option(
+      names = "--defect",
+      paramLabel = "NAME=X,Y,LxW",
+      description = "A place of an offcut that no part may have. May be repeated.")
+  private List<String> defects = List.of();
 
   @Option(names = "--kerf", paramLabel = "MM", description = "Width of a cut (3.2).")
   private String kerf;
@@ -42,12 +49,25 @@ final class BreakdownOptions {
   @Option(names = "--seed", paramLabel = "N", description = "Seed (${DEFAULT-VALUE}).")
   private long seed = 1;
 
+  @Option(
+      names = "--little-labour",
+      description = "Few settings and few cuts to mark come before a large leftover.")
+  private boolean littleLabour;
+
+  Favour favour() {
+    return littleLabour ? Favour.LABOUR : Favour.LEFTOVER;
+  }
+
   List<String> sheets() {
     return sheets;
   }
 
   List<String> offcuts() {
     return offcuts;
+  }
+
+  List<String> defects() {
+    return defects;
   }
 
   String kerf() {
@@ -78,6 +98,9 @@ final class BreakdownOptions {
     }
     if (!offcuts.isEmpty()) {
       given.add("--offcut");
+    }
+    if (!defects.isEmpty()) {
+      given.add("--defect");
     }
     if (kerf != null) {
       given.add("--kerf");

@@ -8,6 +8,7 @@ import sawstead.layout.Board;
 import sawstead.layout.Complaint;
 import sawstead.layout.CutRequest;
 import sawstead.layout.CutRequestException;
+import sawstead.layout.Defect;
 import sawstead.layout.Effort;
 import sawstead.layout.Kerfs;
 import sawstead.layout.Millimetres;
@@ -50,8 +51,11 @@ final class ListRequest {
       int equals = text.indexOf('=');
       String name = equals < 1 ? text : text.substring(0, equals);
       double[] size = size("--offcut", text, text.substring(equals + 1));
-      stock.add(new Stock(name, BOARD, size[0], size[1], 1, 0, edge, true, "--offcut " + text));
+      stock.add(
+          new Stock(
+              name, BOARD, size[0], size[1], 1, 0, edge, true, "--offcut " + text, defects(name)));
     }
+    unknownDefects(stock);
     stop();
     return new CutRequest(
         List.of(board),
@@ -61,11 +65,50 @@ final class ListRequest {
         SawLimits.SMALL_SAW);
   }
 
+  /** The defects of one offcut, as typed: {@code rack-3=700,0,100x200}. */
+  private List<Defect> defects(String offcut) {
+    List<Defect> defects = new ArrayList<>();
+    for (String text : options.defects()) {
+      if (text.startsWith(offcut + "=")) {
+        String[] figures = text.substring(offcut.length() + 1).split("[,x]", -1);
+        try {
+          defects.add(
+              new Defect(
+                  Millimetres.parse(figures[0]),
+                  Millimetres.parse(figures[1]),
+                  Millimetres.parse(figures[2]),
+                  Millimetres.parse(figures[3])));
+        } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
+          complaints.add(
+              new Complaint(
+                  "option",
+                  "--defect is '" + text + "'",
+                  "--defect",
+                  "write offcut=x,y,length x width in mm, for example rack-3=700,0,100x200"));
+        }
+      }
+    }
+    return defects;
+  }
+
+  private void unknownDefects(List<Stock> stock) {
+    for (String text : options.defects()) {
+      if (stock.stream().noneMatch(s -> s.offcut() && text.startsWith(s.name() + "="))) {
+        complaints.add(
+            new Complaint(
+                "option",
+                "--defect '" + text + "' is of no offcut",
+                "--defect",
+                "name the offcut that has it: a whole sheet with a defect is an --offcut too"));
+      }
+    }
+  }
+
   /** How much the planner tries. */
   Effort effort() throws CutRequestException {
     double nominal = number("--seconds", options.seconds(), 0.001, 3600);
     stop();
-    return new Effort(nominal, options.seed(), Effort.USUAL.workers());
+    return new Effort(nominal, options.seed(), Effort.USUAL.workers(), options.favour());
   }
 
   private void stop() throws CutRequestException {

@@ -33,6 +33,10 @@ final class CuttingMapper {
         cutting
             .measure("ripCapacity", saw.map(s -> s.fence().right().nominal()).orElse(USUAL_RIP))
             .nominal(),
-        cutting.plain("sledCapacity"));
+        cutting.plain("sledCapacity"),
+        cutting.plain("farthestStop"),
+        cutting.plain("infeed"),
+        cutting.plain("outfeed"),
+        cutting.text("favour").filter("labour"::equals).isPresent());
   }
 }

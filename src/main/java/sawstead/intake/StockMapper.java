@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sawstead.brief.Sheet;
+import sawstead.brief.SheetDefect;
 import sawstead.brief.SheetOffcut;
 import sawstead.measure.LengthFormat;
 import sawstead.measure.Measured;
@@ -51,9 +52,20 @@ final class StockMapper {
               names.fresh(offcut, "name"),
               offcut.plain("length"),
               offcut.plain("width"),
-              offcut.plain("trim")));
+              offcut.plain("trim"),
+              defects(offcut)));
     }
     return offcuts;
+  }
+
+  private static List<SheetDefect> defects(Section offcut) {
+    List<SheetDefect> defects = new ArrayList<>();
+    for (Section defect : offcut.sections("defects")) {
+      defects.add(
+          new SheetDefect(
+              defect.plain("x"), defect.plain("y"), defect.plain("length"), defect.plain("width")));
+    }
+    return defects;
   }
 
   private static Measured thickness(Section sheet) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import sawstead.layout.packing.Tile;
 
 /**
@@ -21,6 +22,9 @@ import sawstead.layout.packing.Tile;
 final class Dissection {
   /** What is too large by less than this is not worth a cut, in steps: 0.05 mm. */
   private static final int HAIR = 50;
+
+  /** Slack that is not worth keeping in one piece, in steps: 25 mm. */
+  private static final int SLIGHT = 25_000;
 
   /**
    * What a rough cut leaves to be taken off at the table saw, in steps; common practice, no source.
@@ -46,37 +50,34 @@ final class Dissection {
     this.room = room;
     this.matched = matched;
     this.stock = stock;
-    int trim = Steps.up(stock.trim());
+    Trim trim = stock.trim();
     this.usable =
-        new Region(trim, trim, Steps.down(stock.length()) - trim, Steps.down(stock.width()) - trim);
+        new Region(
+            Steps.up(trim.left()),
+            Steps.up(trim.bottom()),
+            Steps.down(stock.length() - trim.right()),
+            Steps.down(stock.width() - trim.top()));
   }
 
   /** Cuts for the whole sheet, the trimming of its two reference edges first. */
   SawNode sheet(Tile tile) {
     Region all = new Region(0, 0, Steps.down(stock.length()), Steps.down(stock.width()));
-    int trim = Steps.up(stock.trim());
-    return trim == 0 ? node(all, tile) : trim(all, trim, tile);
+    return trimmed(all, Direction.LENGTH, trimmed -> node(trimmed, tile));
   }
 
-  private SawNode trim(Region all, int trim, Tile tile) {
-    int kerf = rules.kerf(Guide.RAIL);
-    Region straight = all.between(Direction.WIDTH, trim, all.y1());
-    Region square = straight.between(Direction.LENGTH, trim, straight.x1());
-    SawNode second =
-        new SawNode.Sawn(
-            straight,
-            Direction.WIDTH,
-            trim - kerf,
-            Guidance.rail(true),
-            leftOf(straight, Direction.LENGTH, trim - kerf),
-            node(square, tile));
+  /** Straightens the near edge along a direction, then the one across it, then goes on. */
+  private SawNode trimmed(Region region, Direction along, Function<Region, SawNode> next) {
+    Function<Region, SawNode> after =
+        along == Direction.LENGTH ? r -> trimmed(r, Direction.WIDTH, next) : next;
+    Direction direction = along.across();
+    int edge = usable.near(direction);
+    if (edge == 0) {
+      return after.apply(region);
+    }
+    int at = edge - rules.kerf(Guide.RAIL);
+    Region rest = region.between(direction, edge, region.far(direction));
     return new SawNode.Sawn(
-        all,
-        Direction.LENGTH,
-        trim - kerf,
-        Guidance.rail(true),
-        leftOf(all, Direction.WIDTH, trim - kerf),
-        second);
+        region, along, at, Guidance.rail(true), leftOf(region, direction, at), after.apply(rest));
   }
 
   private static SawNode leftOf(Region region, Direction direction, int end) {
@@ -107,7 +108,7 @@ final class Dissection {
    * done along the rail and the table saw can do the rest; or not at all, when it is rough already.
    */
   private int roughly(Region region, Direction direction, Tile tile) {
-    int need = extent(tile, direction) - room;
+    int need = needed(tile, direction) - room;
     if (!rules.fitsTable(region) && finishedLater(tile, direction)) {
       boolean roughAlready = region.extent(direction) <= need + ROUGH + room;
       return roughAlready ? region.extent(direction) : need + ROUGH;
@@ -170,7 +171,10 @@ final class Dissection {
 
   private SawNode slice(Region region, Direction direction, List<Tile> parts) {
     Direction across = direction.across();
-    int crossNeed = extent(parts.get(0), across) - room;
+    int crossNeed = 0;
+    for (Tile part : parts) {
+      crossNeed = Math.max(crossNeed, needed(part, across) - room);
+    }
     long full = parts.stream().filter(Dissection::fillsCross).count();
     if (region.extent(across) > crossNeed + HAIR && full >= 2) {
       int size = crossSize(region, across, crossNeed, parts);
@@ -189,7 +193,7 @@ final class Dissection {
     int taken = rules.fitsTable(region) ? 1 : most(region, direction, parts);
     int size = -room;
     for (int i = 0; i < taken; i++) {
-      size += extent(parts.get(i), direction);
+      size += needed(parts.get(i), direction);
     }
     List<Tile> head = parts.subList(0, taken);
     List<Tile> tail = parts.subList(taken, parts.size());
@@ -230,7 +234,7 @@ final class Dissection {
     Direction direction = along.across();
     Guidance how = rules.guidance(region, along, size);
     int end = Math.min(region.far(direction), usable.far(direction));
-    int spare = end - region.near(direction) - size - extent(tail, direction);
+    int spare = end - region.near(direction) - size - least(tail, direction);
     if (how.guide().tool() == Tool.GUIDED
         && spare >= ROUGH
         && shared(head, direction)
@@ -240,10 +244,11 @@ final class Dissection {
     return apart(region, along, size, head, tail);
   }
 
-  private static int extent(List<Tile> tiles, Direction direction) {
-    int sum = 0;
-    for (Tile tile : tiles) {
-      sum += extent(tile, direction);
+  /** What tiles one after another need at least, the slack at the end of the last left out. */
+  private static int least(List<Tile> tiles, Direction direction) {
+    int sum = content(tiles.get(tiles.size() - 1), direction);
+    for (Tile tile : tiles.subList(0, tiles.size() - 1)) {
+      sum += needed(tile, direction);
     }
     return sum;
   }
@@ -276,6 +281,29 @@ final class Dissection {
             ? new SawNode.Left(region.between(direction, beyond, region.far(direction)))
             : null;
     return new SawNode.Sawn(region, along, at, how, near, far);
+  }
+
+  /**
+   * To which extent a tile is cut: its own, or that of what is in it where the slack at its end is
+   * not worth a cut of its own.
+   */
+  private static int needed(Tile tile, Direction direction) {
+    int extent = extent(tile, direction);
+    int content = content(tile, direction);
+    return extent - content <= SLIGHT ? content : extent;
+  }
+
+  private static int content(Tile tile, Direction direction) {
+    if (!(tile instanceof Tile.Row row)) {
+      return extent(tile, direction);
+    }
+    int content = 0;
+    for (Tile part : row.parts()) {
+      boolean follows = row.alongLength() == (direction == Direction.LENGTH);
+      content =
+          follows ? content + needed(part, direction) : Math.max(content, content(part, direction));
+    }
+    return content;
   }
 
   private static int extent(Tile tile, Direction direction) {

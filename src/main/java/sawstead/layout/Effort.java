@@ -17,4 +17,9 @@ public record Effort(double seconds, long seed, int workers, Favour favour) {
   public Effort(double seconds, long seed, int workers) {
     this(seconds, seed, workers, Favour.LEFTOVER);
   }
+
+  /** The same with another favour. */
+  public Effort favouring(Favour other) {
+    return new Effort(seconds, seed, workers, other);
+  }
 }

@@ -66,12 +66,21 @@ public final class PlanCheck {
 
   private void inside(String name, Stock stock, PlacedPiece piece) {
     boolean in =
-        piece.x() >= stock.trim() - EXACT
-            && piece.y() >= stock.trim() - EXACT
-            && piece.x() + piece.length() <= stock.length() - stock.trim() + EXACT
-            && piece.y() + piece.width() <= stock.width() - stock.trim() + EXACT;
+        piece.x() >= stock.edge() - EXACT
+            && piece.y() >= stock.edge() - EXACT
+            && piece.x() + piece.length() <= stock.length() - stock.edge() + EXACT
+            && piece.y() + piece.width() <= stock.width() - stock.edge() + EXACT;
     if (!in) {
       faults.add(piece.part() + " reaches into the trim of " + name);
+    }
+    for (Defect d : stock.defects()) {
+      boolean beside =
+          piece.x() >= d.x() + d.length() - EXACT || piece.x() + piece.length() <= d.x() + EXACT;
+      boolean above =
+          piece.y() >= d.y() + d.width() - EXACT || piece.y() + piece.width() <= d.y() + EXACT;
+      if (!beside && !above) {
+        faults.add(piece.part() + " has a defect of " + name);
+      }
     }
   }
 

@@ -98,16 +98,20 @@ final class RequestCheck {
             "write sizes in mm, above 0 and at most "
                 + mm(LONGEST)
                 + ", and a quantity of 1 or more");
-      } else if (!(stock.trim() >= 0) || stock.usableLength() <= 0 || stock.usableWidth() <= 0) {
+      } else if (!(stock.edge() >= 0) || stock.usableLength() <= 0 || stock.usableWidth() <= 0) {
         say(
             "trim",
             "a trim of "
-                + mm(stock.trim())
-                + " at each edge leaves nothing of '"
+                + mm(stock.edge())
+                + " at each edge"
+                + (stock.defects().isEmpty() ? "" : " and what lies beyond its defects")
+                + " leaves nothing of '"
                 + stock.name()
                 + "'",
             stock.where(),
-            "write a trim of 0 or a few mm");
+            stock.defects().isEmpty()
+                ? "write a trim of 0 or a few mm"
+                : "list the sound part of it as an offcut of its own");
       }
     }
   }

@@ -1,6 +1,7 @@
 package sawstead.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import org.junit.jupiter.api.Test;
 import sawstead.brief.Brief;
@@ -31,5 +32,6 @@ class CuttingMapperTest {
                 place: {at: [0, 0, 500]}
             """);
     assertEquals(3.2, brief.cutting().tableKerf(), 1e-9);
+    assertFalse(brief.cutting().favoursLabour());
   }
 }

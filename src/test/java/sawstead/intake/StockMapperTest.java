@@ -66,7 +66,7 @@ class StockMapperTest {
     Sheet sheet =
         sheet("17.7", "17.7, quantity: 3, offcuts: [{name: rack-3, length: 800, width: 600}]");
     assertEquals(Optional.of(3), sheet.quantity());
-    assertEquals(List.of(new SheetOffcut("rack-3", 800, 600, 0)), sheet.offcuts());
+    assertEquals(List.of(new SheetOffcut("rack-3", 800, 600, 0, List.of())), sheet.offcuts());
     assertEquals(Optional.empty(), sheet("17.7", "17.7").quantity());
   }
 

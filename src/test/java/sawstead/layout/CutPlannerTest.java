@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import sawstead.layout.packing.Watch;
 
@@ -77,6 +79,41 @@ class CutPlannerTest {
   }
 
   @Test
+  void plan_withDefects_avoidsThem() throws Exception {
+    // A dent of 100 x 100 at the far end, a split along the lower edge: 2300 x 1150 are sound.
+    List<Defect> defects = List.of(new Defect(2300, 600, 100, 100), new Defect(300, 0, 900, 70));
+    Stock dented = new Stock("dented", "birch-18", 2440, 1220, 1, 0, 5, true, "rack", defects);
+    CutRequest fits = request(3.2, List.of(FULL, dented), part("a", 2290, 570, 2, Grain.ALONG));
+    CutPlan plan = plan(fits);
+    assertEquals(0, plan.newSheets());
+    assertEquals(List.of(), SimulatedOperator.refusals(fits, plan));
+    CutRequest misses = request(3.2, List.of(FULL, dented), part("a", 2296, 580, 2, Grain.ALONG));
+    assertEquals(1, plan(misses).newSheets());
+  }
+
+  @Test
+  void plan_withAPieceOnADefect_isFaulty() throws Exception {
+    CutRequest sound = request(3.2, List.of(FULL), part("a", 500, 300, 1, Grain.ALONG));
+    CutPlan plan = plan(sound);
+    Stock dented =
+        new Stock(
+            "full",
+            "birch-18",
+            2440,
+            1220,
+            1,
+            0,
+            5,
+            false,
+            "rack",
+            List.of(new Defect(100, 100, 10, 10)));
+    CutRequest now =
+        new CutRequest(
+            sound.boards(), sound.parts(), List.of(dented), sound.kerfs(), sound.limits());
+    assertEquals(List.of("a has a defect of sheet 1"), PlanCheck.faults(now, plan));
+  }
+
+  @Test
   void plan_ofTwoBoards_keepsThemApart() throws Exception {
     CutRequest request =
         new CutRequest(
@@ -123,6 +160,51 @@ class CutPlannerTest {
   void plan_largestOffcut_isListedFirst() throws Exception {
     CutPlan plan = plan(request(3.2, List.of(FULL), part("a", 500, 300, 3, Grain.FREE)));
     assertTrue(plan.offcuts().get(0).area() > 1_900_000, plan.offcuts().toString());
+  }
+
+  @Test
+  void plan_favouringLabour_neverTakesMoreOfItThanTheOther() throws Exception {
+    for (long seed = 1; seed <= 12; seed++) {
+      CutRequest request = RandomRequests.project(seed);
+      CutPlan waste = CutPlanner.plan(request, SHORT, Watch.NONE);
+      CutPlan labour = CutPlanner.plan(request, SHORT.favouring(Favour.LABOUR), Watch.NONE);
+      Choice first = labour.choices().get(0);
+      assertEquals(Favour.LABOUR, first.favour());
+      assertEquals(first, waste.choices().get(1), "seed " + seed);
+      assertEquals(labour.settings(), first.settings());
+      assertEquals(waste.newSheets(), labour.newSheets(), "seed " + seed);
+    }
+  }
+
+  @Test
+  void plan_ofMatchedParts_givesThemTheirSizeAtOneSetting() throws Exception {
+    // Strips as long as the sheet, too long for the table saw before they are cut
+    // through: along the rail each would be marked by itself.
+    CutRequest request = request(3.2, List.of(FULL), part("leg", 780, 100, 20, Grain.ALONG));
+    CutPlan plan = CutPlanner.plan(request, SHORT.favouring(Favour.LABOUR), Watch.NONE);
+    // Two sizes, two places of fence and stop; it may go back to one of them.
+    assertEquals(
+        Set.of(100.0, 780.0),
+        plan.sheets().stream()
+            .flatMap(sheet -> sheet.cuts().stream())
+            .flatMap(cut -> cut.setting().stream().boxed())
+            .collect(Collectors.toSet()),
+        CutPlanText.of(plan));
+    long exact =
+        plan.sheets().stream()
+            .flatMap(sheet -> sheet.pieces().stream())
+            .filter(
+                piece ->
+                    plan.sheets().get(0).cuts().stream()
+                        .anyMatch(
+                            cut ->
+                                cut.along() == Direction.LENGTH
+                                    && cut.setting().isEmpty()
+                                    && cut.from() < piece.x() + piece.length()
+                                    && cut.to() > piece.x()
+                                    && Math.abs(cut.at() - piece.y() - piece.width()) < 0.1))
+            .count();
+    assertEquals(0, exact, CutPlanText.of(plan));
   }
 
   @Test

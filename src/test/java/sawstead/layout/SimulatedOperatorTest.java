@@ -106,6 +106,18 @@ class SimulatedOperatorTest {
   }
 
   @Test
+  void rip_withoutRoomBehindTheSaw_isRefused() {
+    SawLimits room = new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 100, 30, 900, 600, 599);
+    assertRefused(refusals(room, cut(Guide.FENCE, Direction.LENGTH, 100, 100)), "behind the saw");
+  }
+
+  @Test
+  void stop_farther_thanTheSledReaches_isRefused() {
+    SawLimits near = new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 100, 30, 299, 1500, 1500);
+    assertRefused(refusals(near, cut(Guide.SLED, Direction.WIDTH, 300, 300)), "does not go out");
+  }
+
+  @Test
   void railCut_withNothingToRestOn_isRefused() {
     SawLimits wide = new SawLimits(1200, 600, 12, 610, 600, 300, 19, 100, 350, 30, 900, 1500, 1500);
     assertRefused(refusals(wide, cut(Guide.RAIL, Direction.LENGTH, 200, 0)), "to rest on");

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import sawstead.layout.Choice;
 import sawstead.layout.CutPlan;
 import sawstead.layout.SheetPlan;
 import sawstead.layout.shop.Breakdown;
@@ -113,6 +114,16 @@ final class JobPage {
           false,
           Ink.INK);
     }
+    for (Choice choice : breakdown.plan().choices()) {
+      String words =
+          choice.words(
+              offcut ->
+                  breakdown.words().length(offcut.length())
+                      + " x "
+                      + breakdown.words().length(offcut.width()));
+      boolean own = choice == breakdown.plan().choices().get(0);
+      line((own ? "This plan, " : "Or ") + words + ".", false, own ? Ink.INK : Ink.FAINT);
+    }
     for (String caution : breakdown.plan().cautions()) {
       line("Mind: " + caution, true, Ink.VERMILION);
     }
@@ -131,6 +142,8 @@ final class JobPage {
                 + ", table "
                 + words.both(breakdown.request().kerfs().table())
                 + ".",
+            "Good side down under the guided saw, up at the table saw: splinters are where the teeth"
+                + " come out. It becomes the front of every panel.",
             "Order: guided saw first, sheet by sheet (sheet pages). Then the table saw, setting by"
                 + " setting, as listed below: each setting once for the pieces of all sheets, and"
                 + " never back to it by eye.")) {

@@ -103,7 +103,8 @@ final class OnePage {
             + words.both(breakdown.request().kerfs().guided())
             + ", table saw "
             + words.both(breakdown.request().kerfs().table())
-            + "; cut on the far side of the mark. First a test cut in scrap: measure it.",
+            + "; cut on the far side of the mark. First a test cut in scrap: measure it. Good side down under the guided"
+            + " saw, up at the table saw; it becomes the front of every panel.",
         "Measure from the marked corner, grain left to right. Pencil 1a, 1b ... and each name on its piece as it comes"
             + " off. First all guided cuts, then setting after setting, each once.");
   }

@@ -8,6 +8,7 @@ import sawstead.layout.CutPlanner;
 import sawstead.layout.CutRequest;
 import sawstead.layout.CutRequestException;
 import sawstead.layout.Effort;
+import sawstead.layout.Favour;
 import sawstead.layout.packing.Watch;
 import sawstead.station.Station;
 
@@ -40,7 +41,9 @@ public record Breakdown(
   static Breakdown of(Station station, boolean forbidden, Effort effort, Watch watch)
       throws CutRequestException {
     CutRequest request = StationRequest.of(station);
-    CutPlan plan = CutPlanner.plan(request, effort, watch);
+    boolean labour = station.brief().cutting().favoursLabour();
+    Effort favouring = labour ? effort.favouring(Favour.LABOUR) : effort;
+    CutPlan plan = CutPlanner.plan(request, favouring, watch);
     return new Breakdown(station, forbidden, request, plan, ShopStep.of(request, plan));
   }
 

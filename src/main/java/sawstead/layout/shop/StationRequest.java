@@ -8,6 +8,7 @@ import sawstead.brief.Sheet;
 import sawstead.brief.SheetOffcut;
 import sawstead.layout.Board;
 import sawstead.layout.CutRequest;
+import sawstead.layout.Defect;
 import sawstead.layout.Grain;
 import sawstead.layout.Kerfs;
 import sawstead.layout.Part;
@@ -70,7 +71,10 @@ final class StationRequest {
               0,
               offcut.trim(),
               true,
-              where + ".offcuts[" + i + "]"));
+              where + ".offcuts[" + i + "]",
+              offcut.defects().stream()
+                  .map(d -> new Defect(d.x(), d.y(), d.length(), d.width()))
+                  .toList()));
     }
     if (sheet.quantity().orElse(1) > 0) {
       double length = sheet.length().nominal();
@@ -103,8 +107,8 @@ final class StationRequest {
         usual.shortestHeld(),
         usual.rest(),
         usual.clamped(),
-        usual.farthestStop(),
-        usual.infeed(),
-        usual.outfeed());
+        cutting.farthestStop(),
+        cutting.infeed(),
+        cutting.outfeed());
   }
 }
