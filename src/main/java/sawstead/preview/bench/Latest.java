@@ -36,6 +36,18 @@ public final class Latest implements AutoCloseable {
    *     steps
    */
   public void ask(Consumer<BooleanSupplier> work) {
+    ask(work, quietMillis);
+  }
+
+  /**
+   * The same without waiting until it is quiet: as soon as the thread is free, the newest is begun.
+   * For what changes all the time, as while something is dragged.
+   */
+  public void askNow(Consumer<BooleanSupplier> work) {
+    ask(work, 0);
+  }
+
+  private void ask(Consumer<BooleanSupplier> work, long after) {
     long ticket = newest.incrementAndGet();
     BooleanSupplier wanted = () -> newest.get() == ticket;
     thread.schedule(
@@ -44,7 +56,7 @@ public final class Latest implements AutoCloseable {
             work.accept(wanted);
           }
         },
-        quietMillis,
+        after,
         TimeUnit.MILLISECONDS);
   }
 

@@ -240,35 +240,39 @@ final class Desk {
 
   private void typed(String text) {
     retitle();
-    think(text);
-  }
-
-  /** What a slider that is still held would make of it. */
-  private void would(String text) {
-    think(text);
-  }
-
-  private void think(String text) {
     top.busy(true);
-    String name = file.toString();
     Tokens tokens = look;
-    bench.ask(
-        wanted -> {
-          try {
-            draw(name, text, tokens, wanted);
-          } catch (RuntimeException fault) {
-            // A thread of an executor swallows what it throws; the user must not wait for ever.
-            Platform.runLater(() -> faulty(fault));
-          }
-        });
+    bench.ask(wanted -> guarded(() -> draw(text, tokens, wanted, false)));
   }
 
-  /** On the bench's thread: the station first, since it is quick, then its report. */
-  private void draw(String name, String text, Tokens tokens, BooleanSupplier wanted) {
-    Snapshot designed = Bench.design(name, text);
+  /** What a slider that is still held would make of it: drawn at once, judged when it rests. */
+  private void would(String text) {
+    top.busy(true);
+    Tokens tokens = look;
+    bench.askNow(wanted -> guarded(() -> draw(text, tokens, wanted, true)));
+  }
+
+  /** A thread of an executor swallows what it throws; the user must not wait for ever. */
+  private void guarded(Runnable work) {
+    try {
+      work.run();
+    } catch (RuntimeException fault) {
+      Platform.runLater(() -> faulty(fault));
+    }
+  }
+
+  /**
+   * On the bench's thread: the station first, since it is quick, then its report.
+   *
+   * @param dragging whether even what is no longer the newest is worth a look
+   */
+  private void draw(String text, Tokens tokens, BooleanSupplier wanted, boolean dragging) {
+    Snapshot designed = Bench.design(file.toString(), text);
     Optional<Floor> drawn = designed.station().map(s -> new Floor(s, tokens));
-    if (wanted.getAsBoolean()) {
+    if (dragging || wanted.getAsBoolean()) {
       Platform.runLater(() -> arrived(designed, drawn));
+    }
+    if (wanted.getAsBoolean()) {
       Snapshot judged = Bench.judge(designed);
       if (wanted.getAsBoolean()) {
         Platform.runLater(() -> judged(judged));

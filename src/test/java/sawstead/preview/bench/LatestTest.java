@@ -32,6 +32,15 @@ class LatestTest {
   }
 
   @Test
+  void askNow_doesNotWaitUntilItIsQuiet() throws InterruptedException {
+    CountDownLatch done = new CountDownLatch(1);
+    try (Latest latest = new Latest(600_000)) {
+      latest.askNow(wanted -> done.countDown());
+      assertTrue(done.await(30, TimeUnit.SECONDS));
+    }
+  }
+
+  @Test
   void ask_whileAtWork_tellsTheOlderWorkThatItIsNotWanted() throws InterruptedException {
     CountDownLatch begun = new CountDownLatch(1);
     CountDownLatch asked = new CountDownLatch(1);
