@@ -7,6 +7,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -52,17 +55,23 @@ class FlawedModelsTest {
     assertEquals(String.join("\n", expected), String.join("\n", found));
   }
 
+  /** A blocked motion counts by what moves and what it meets, since that is what is wrong. */
   @Test
-  void models_areMany_andEachHasARuleOfItsOwn() throws IOException {
-    TreeSet<String> rules = new TreeSet<>();
+  void models_areMany_andEachHasAFlawOfItsOwn() throws IOException {
+    Map<String, Set<String>> flaws = new TreeMap<>();
     for (String name : models()) {
       for (String line : Files.readAllLines(FOLDER.resolve(name + ".findings"))) {
         if (line.startsWith("stop ")) {
-          rules.add(line.split(" ")[1]);
+          String rule = line.split(" ")[1];
+          flaws
+              .computeIfAbsent(rule.equals("motion-blocked") ? line : rule, k -> new TreeSet<>())
+              .add(name);
         }
       }
     }
     assertTrue(models().size() >= 6, models().toString());
-    assertEquals(models().size(), rules.size(), rules.toString());
+    Set<String> single = new TreeSet<>();
+    flaws.values().stream().filter(m -> m.size() == 1).forEach(single::addAll);
+    assertEquals(new TreeSet<>(models()), single, flaws.toString());
   }
 }
