@@ -291,6 +291,7 @@ final class Desk {
   private void arrived(Snapshot snapshot, Optional<Floor> drawn) {
     brief.tell(snapshot.flaws());
     if (snapshot.station().isEmpty()) {
+      top.unread();
       news.mind(
           "this text is no station yet: "
               + snapshot.flaws().get(0).what()

@@ -133,6 +133,15 @@ final class TopBar extends VBox {
     verdict.getStyleClass().setAll("label", "verdict", worst.word());
   }
 
+  /** The text is no brief, or no station follows from it: there is nothing to judge. */
+  void unread() {
+    sign.getChildren().setAll(Signs.of(Severity.STOP, 30));
+    verdict.setText("no station yet");
+    verdict.getStyleClass().setAll("label", "verdict", Severity.STOP.word());
+    height.setText("");
+    busy(false);
+  }
+
   void busy(boolean working) {
     busy.setText("checking ...");
     busy.setVisible(working);

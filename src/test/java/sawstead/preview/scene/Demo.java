@@ -19,6 +19,17 @@ public final class Demo {
     return OutsideTool.project().resolve("models").resolve(name + ".yaml");
   }
 
+  /** Copies a demo and the unit files that it may name to a folder. */
+  public static Path copy(String name, Path folder) throws java.io.IOException {
+    Path units = Files.createDirectories(folder.resolve("units"));
+    try (var files = Files.list(file(name).resolveSibling("units"))) {
+      for (Path unit : files.toList()) {
+        Files.copy(unit, units.resolve(unit.getFileName()));
+      }
+    }
+    return Files.copy(file(name), folder.resolve(name + ".yaml"));
+  }
+
   /** The text of a demo. */
   public static String text(String name) {
     try {
@@ -30,6 +41,7 @@ public final class Demo {
 
   /** The station of a demo. */
   public static Station station(String name) {
-    return DESIGNED.computeIfAbsent(name, n -> Bench.design(n, text(n)).station().orElseThrow());
+    return DESIGNED.computeIfAbsent(
+        name, n -> Bench.design(file(n).toString(), text(n)).station().orElseThrow());
   }
 }

@@ -62,8 +62,7 @@ class WindowTest {
   }
 
   private void open(String demo) throws Exception {
-    file = folder.resolve(demo + ".yaml");
-    Files.copy(Demo.file(demo), file);
+    file = Demo.copy(demo, folder);
     stage = Toolkit.call(() -> Window.stage(file, false, 900, 600));
     Display.until("it is judged", () -> !verdict().startsWith("reading"));
   }
