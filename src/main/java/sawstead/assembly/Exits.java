@@ -10,6 +10,7 @@ import sawstead.solid.FreeWay;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
 import sawstead.station.Mover;
+import sawstead.station.PartKind;
 
 /**
  * How what is kept in the finished station comes out: straight, by a chain, with a lid or a leaf
@@ -62,7 +63,7 @@ final class Exits {
     }
     boolean decided = found.decided();
     for (Mover mover : stage.station().movers()) {
-      if (mover.motion() instanceof Turn) {
+      if (mover.motion() instanceof Turn && opensByHand(mover)) {
         List<Body> open = opened(others, mover);
         Way.Found then = way.out(open);
         if (then.path().isPresent()) {
@@ -75,6 +76,14 @@ final class Exits {
       return after.get();
     }
     return tilted(id, movers, others).orElseGet(() -> locked(id, number, others, decided));
+  }
+
+  /** A lid or a leaf; not a blade that tilts, nor a motion while others are elsewhere. */
+  private boolean opensByHand(Mover mover) {
+    return mover.setting().isPlain()
+        && mover.moves().stream()
+            .flatMap(id -> stage.station().part(id).stream())
+            .anyMatch(p -> p.kind() == PartKind.PANEL);
   }
 
   private Exit free(

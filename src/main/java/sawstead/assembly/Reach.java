@@ -234,6 +234,7 @@ final class Reach {
     List<Optional<Pose>> poses = new ArrayList<>(List.of(Optional.empty()));
     if (fastener.kind() == FastenerKind.HINGE_SCREW) {
       stage.station().movers().stream()
+          .filter(m -> m.setting().isPlain())
           .filter(m -> fastener.joins().stream().anyMatch(id -> concerns(m, id)))
           .flatMap(m -> Pose.of(m).stream())
           .forEach(p -> poses.add(Optional.of(p)));

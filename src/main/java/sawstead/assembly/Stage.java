@@ -29,6 +29,9 @@ final class Stage {
     play = contact / 2;
     Map<String, List<Part>> clusters = new TreeMap<>();
     for (Part part : station.parts().values()) {
+      if (part.isRoom()) {
+        continue;
+      }
       clusters.computeIfAbsent(Thing.nameOf(part.id()), k -> new ArrayList<>()).add(part);
     }
     clusters.forEach(

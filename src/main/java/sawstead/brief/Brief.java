@@ -22,6 +22,9 @@ import sawstead.measure.Unit;
  * @param vac the shop vac, if one lives in the stand
  * @param casters what the stand rolls on
  * @param station what is to be built; empty when there is no saw
+ * @param room the room it stands in, if it was measured
+ * @param feeds boards that are fed; empty when the brief leaves them to habit
+ * @param states motions to be made while others stand elsewhere
  * @param cutting kerfs, and what can be brought to the table saw
  * @param workshop screws, hole saws and glue at hand
  * @param tools tools at hand and the room that they take up
@@ -41,6 +44,9 @@ public record Brief(
     Optional<Vac> vac,
     Casters casters,
     Optional<StationWish> station,
+    Optional<Room> room,
+    Optional<List<Feed>> feeds,
+    List<State> states,
     Cutting cutting,
     Workshop workshop,
     Tools tools,
@@ -59,6 +65,9 @@ public record Brief(
     requireNonNull(vac, "vac");
     requireNonNull(casters, "casters");
     requireNonNull(station, "station");
+    requireNonNull(room, "room");
+    feeds = feeds.map(List::copyOf);
+    states = List.copyOf(states);
     requireNonNull(cutting, "cutting");
     requireNonNull(workshop, "workshop");
     requireNonNull(tools, "tools");

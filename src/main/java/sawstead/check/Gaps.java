@@ -24,7 +24,7 @@ final class Gaps {
   /** The gaps of all envelopes, in the order of the parts. */
   static List<Gap> of(List<Part> parts, double contact) {
     return parts.stream()
-        .filter(p -> p.kind() == PartKind.ENVELOPE)
+        .filter(p -> p.kind() == PartKind.ENVELOPE && !p.isRoom())
         .map(p -> gap(p.body(), parts, contact))
         .toList();
   }

@@ -20,6 +20,12 @@ public final class Inspector {
     }
     findings.sort(Finding.WORST_FIRST);
     return new Report(
-        station, scene.clashes(), scene.gaps(), scene.passages(), scene.plan(), margins, findings);
+        scene.station(),
+        scene.clashes(),
+        scene.gaps(),
+        scene.passages(),
+        scene.plan(),
+        margins,
+        findings);
   }
 }

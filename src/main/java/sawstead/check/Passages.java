@@ -53,6 +53,10 @@ final class Passages {
 
   /** Motions that clear the way, in the order in which they turned out to be needed. */
   private static List<String> after(Station station, Mover mover, Sweep blocked, double contact) {
+    if (!mover.setting().guests().isEmpty()) {
+      // Nobody opens a lid so that a bar or a board can pass where it lies.
+      return List.of();
+    }
     List<Mover> made = new ArrayList<>();
     Sweep sweep = blocked;
     while (sweep.firstContact().isPresent()) {

@@ -10,7 +10,7 @@ import sawstead.station.Station;
  * All that the checks found out about a station. The station itself is in it, since every file is
  * written from the same one.
  *
- * @param station what was judged
+ * @param station what was judged, with the ways out of what is kept in it as further motions
  * @param clashes every pair of bodies that overlap by more than the contact tolerance, by ids
  * @param gaps free ways of every envelope, by id
  * @param passages what was found about every motion, by id

@@ -25,21 +25,21 @@ final class Scene {
   private final List<Gap> gaps;
   private final BuildPlan plan;
 
-  Scene(Station station) {
-    this.station = station;
+  Scene(Station designed) {
     contact =
-        station
+        designed
             .brief()
             .station()
             .map(StationWish::contact)
             .map(m -> m.nominal())
             .orElse(USUAL_CONTACT);
+    plan = Assembly.plan(designed, contact);
+    station = designed.with(ExitMotions.of(designed, plan.exits()));
     words = new Words(station.brief().units());
     parts = List.copyOf(station.parts().values());
     clashes = Clashes.in(bodies(), contact);
     passages = Passages.of(station, contact);
     gaps = Gaps.of(parts, contact);
-    plan = Assembly.plan(station, contact);
   }
 
   Station station() {

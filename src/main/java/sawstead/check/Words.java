@@ -14,9 +14,24 @@ import sawstead.solid.Vec;
  * @param unit of the brief
  */
 public record Words(Unit unit) {
+  /** Below this a length in inches would be rounded beyond use: three marks of 1/32 in, mm. */
+  private static final double FINE = 2.4;
+
+  /** What doubles may be off by, in marks. */
+  private static final double ROUNDING = 1e-6;
+
   /** A length with its unit; {@code ~} in front when the fraction is only the nearest one. */
   public String length(double millimetres) {
     return LengthFormat.of(unit).near(millimetres);
+  }
+
+  /** A length with its unit that is no less: rounded up to 0.1 mm or, for an inch user, 1/32 in. */
+  public String atLeast(double millimetres) {
+    if (unit == Unit.MM || Math.abs(millimetres) < FINE) {
+      return LengthFormat.millimetres().withUnit(Math.ceil(millimetres * 10 - ROUNDING) / 10);
+    }
+    double mark = 25.4 / 32;
+    return LengthFormat.of(unit).withUnit(Math.ceil(millimetres / mark - ROUNDING) * mark);
   }
 
   /** A length without its unit, for sums whose unit stands at the end. */

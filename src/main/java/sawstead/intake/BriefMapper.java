@@ -40,6 +40,7 @@ final class BriefMapper {
             .map(s -> new StationMapper(brief.section("station"), s, vac.isPresent(), sheets))
             .map(StationMapper::station);
     ExtrasMapper extras = new ExtrasMapper(brief, sheets);
+    RoomMapper room = new RoomMapper(brief);
     List<ExtraPanel> panels = extras.panels();
     return new Brief(
         name,
@@ -53,6 +54,9 @@ final class BriefMapper {
         vac,
         new CastersMapper(brief).casters(),
         station,
+        room.room(),
+        room.feeds(),
+        room.states(),
         new CuttingMapper(brief.section("cutting"), saw).cutting(),
         new WorkshopMapper(brief.section("workshop")).workshop(),
         new ToolsMapper(brief.section("tools")).tools(),

@@ -3,6 +3,7 @@ package sawstead.intake;
 import java.util.ArrayList;
 import java.util.List;
 import sawstead.brief.Brads;
+import sawstead.brief.Router;
 import sawstead.brief.ScrewStock;
 import sawstead.brief.Workshop;
 import sawstead.measure.Measured;
@@ -17,12 +18,14 @@ final class WorkshopMapper {
   }
 
   Workshop workshop() {
+    Section router = workshop.section("router");
     Section brads = workshop.section("brads");
     return new Workshop(
         screws(),
         workshop.list("holeSaws").stream().map(Measured::nominal).sorted().toList(),
         workshop.flag("glue"),
-        new Brads(brads.plain("length"), brads.plain("diameter")));
+        new Brads(brads.plain("length"), brads.plain("diameter")),
+        new Router(router.measure("base"), router.measure("shank"), router.measure("bit")));
   }
 
   private List<ScrewStock> screws() {

@@ -1,5 +1,7 @@
 package sawstead.solid;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,6 +9,9 @@ import java.util.Set;
 
 /** Takes a motion over all pairs of movers and obstacles, round holes filled at first. */
 final class SweepRun {
+  /** Boxes further apart than this do not meet, whatever was rounded, mm. */
+  private static final double BESIDE = 1e-6;
+
   private final Motion motion;
   private final Set<Contact> contacts;
   private final PairSweep pairs;
@@ -23,8 +28,12 @@ final class SweepRun {
 
   Sweep over(List<Body> movers, List<Body> obstacles) {
     for (Body mover : movers) {
-      for (Body obstacle : obstacles) {
-        pair(mover, obstacle);
+      // The nearest first: the clearance to them leaves little to do for those further away.
+      Box passed = pairs.passed(mover.reach());
+      List<Body> nearestFirst = new ArrayList<>(obstacles);
+      nearestFirst.sort(Comparator.comparingDouble(o -> passed.distance(o.reach())));
+      for (Body obstacle : nearestFirst) {
+        pair(mover, obstacle, passed.distance(obstacle.reach()));
       }
     }
     OptionalDouble least = OptionalDouble.empty();
@@ -34,9 +43,21 @@ final class SweepRun {
     return new Sweep(motion, Optional.ofNullable(contact), least, pairs.evaluations());
   }
 
-  private void pair(Body mover, Body obstacle) {
+  /**
+   * Looks at a pair.
+   *
+   * @param apart how far the obstacle is, at least, from all that the mover passes
+   */
+  private void pair(Body mover, Body obstacle, double apart) {
     boolean declared = contacts.contains(new Contact(mover.id(), obstacle.id()));
-    double at = pairs.firstContact(mover.filled(), obstacle.filled(), declared);
+    hasFreePairs |= !declared;
+    if (apart > BESIDE && apart >= clearance) {
+      return;
+    }
+    double at =
+        apart > BESIDE
+            ? PairSweep.NONE
+            : pairs.firstContact(mover.filled(), obstacle.filled(), declared);
     if (at < PairSweep.NONE && hasHolesNear(mover, obstacle, 0)) {
       at = pairs.firstContact(open(mover, obstacle, 0), opened(obstacle, mover, 0), declared);
     }
@@ -46,11 +67,8 @@ final class SweepRun {
           new Sweep.FirstContact(
               mover.id(), obstacle.id(), parameter(at), meeting(mover, obstacle, pairs.deepAt()));
     }
-    if (!declared) {
-      hasFreePairs = true;
-      if (contact == null && clearance > 0) {
-        clear(mover, obstacle);
-      }
+    if (!declared && contact == null && clearance > 0) {
+      clear(mover, obstacle);
     }
   }
 

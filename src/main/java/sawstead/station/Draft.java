@@ -213,9 +213,27 @@ public final class Draft {
     movers.add(mover);
   }
 
+  /** The motions added so far. */
+  public List<Mover> movers() {
+    return List.copyOf(movers);
+  }
+
   /** Adds the next step of the build. */
   public void step(List<String> places, String fixing, Vec direction, List<String> cautions) {
     steps.add(new Step(steps.size() + 1, places, fixing, direction, cautions));
+  }
+
+  /** Adds cautions to the step that places a body. */
+  public void caution(String placed, List<String> more) {
+    steps.replaceAll(
+        s -> {
+          if (!s.places().contains(placed)) {
+            return s;
+          }
+          List<String> all = new ArrayList<>(s.cautions());
+          all.addAll(more);
+          return new Step(s.number(), s.places(), s.fixing(), s.direction(), all);
+        });
   }
 
   /** Adds a point at which the station stands on the floor. */

@@ -13,6 +13,8 @@ import sawstead.solid.Body;
  * @param body id, exact solid and placement in the station's frame
  */
 public record Part(PartKind kind, Optional<String> stock, double mass, Body body) {
+  private static final String ROOM = "room";
+
   public Part {
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(stock, "stock");
@@ -24,6 +26,11 @@ public record Part(PartKind kind, Optional<String> stock, double mass, Body body
 
   public String id() {
     return body.id();
+  }
+
+  /** Whether it belongs to the room and is not built: a wall, a post, the door. */
+  public boolean isRoom() {
+    return kind == PartKind.ENVELOPE && unit().equals(ROOM);
   }
 
   /** The unit it belongs to: the first word of its id. */

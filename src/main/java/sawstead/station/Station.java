@@ -1,5 +1,6 @@
 package sawstead.station;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -75,6 +76,14 @@ public record Station(
     if (!holds) {
       throw new IllegalArgumentException(mover.id() + ": " + otherwise);
     }
+  }
+
+  /** The same with further motions. */
+  public Station with(List<Mover> more) {
+    List<Mover> all = new ArrayList<>(movers);
+    all.addAll(more);
+    return new Station(
+        brief, site, parts, boards, fasteners, contacts, all, steps, figures, supports, remarks);
   }
 
   /** The mover of that id, if there is one. */

@@ -14,7 +14,7 @@ import sawstead.station.Part;
 
 /**
  * {@code stl/<id>.stl}: each panel flat, each envelope, piece of hardware and guest of a motion, in
- * its local frame; {@code stl/station.stl}: every body at its place.
+ * its local frame; {@code stl/station.stl}: every body at its place, without the room.
  */
 final class StlExporter implements Exporter {
   private static final FileName ASSEMBLED = FileName.parse("stl/station.stl");
@@ -34,7 +34,11 @@ final class StlExporter implements Exporter {
         writer.write(part.id(), part.body().solid().mesh(), out);
       }
     }
-    List<Body> bodies = report.station().parts().values().stream().map(Part::body).toList();
+    List<Body> bodies =
+        report.station().parts().values().stream()
+            .filter(p -> !p.isRoom())
+            .map(Part::body)
+            .toList();
     try (OutputStream out = folder.open(ASSEMBLED)) {
       writer.writeAssembled(report.station().brief().slug(), bodies, out);
     }

@@ -121,7 +121,8 @@ final class Json {
     generator.writeEndArray();
   }
 
-  private void number(double value) throws IOException {
+  /** A number as an item of a list. */
+  void number(double value) throws IOException {
     generator.writeNumber(Numbers.of(value));
   }
 

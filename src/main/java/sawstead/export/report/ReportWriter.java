@@ -49,6 +49,7 @@ public final class ReportWriter {
     MotionSection.write(report, json);
     BuildSection.writeSteps(report.plan(), json);
     BuildSection.writeFasteners(report, json);
+    RoutingSection.write(report.station(), json);
     BuildSection.writeExits(report.plan(), json);
     JudgementSection.writeMargins(report, json);
     JudgementSection.writeFindings(report, json);

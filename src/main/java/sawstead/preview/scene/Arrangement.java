@@ -73,6 +73,9 @@ public record Arrangement(
     if (shown.isPresent() && shown.get().setting().aside().contains(part.id())) {
       return Optional.empty();
     }
+    if (part.isRoom() && shown.filter(m -> concernsRoom(m)).isEmpty()) {
+      return Optional.empty();
+    }
     Optional<Step> step = stepOf(part.id(), station);
     Placement by = moved(part.id(), station, shown);
     if (step.isPresent() && built != ALL) {
@@ -102,6 +105,11 @@ public record Arrangement(
       by = after(by, station.mover(one.getKey()).orElseThrow(), one.getValue(), id);
     }
     return shown.isPresent() ? after(by, shown.get(), movers.get(shown.get().id()), id) : by;
+  }
+
+  /** Walls hide what stands between them, so they are only shown where a motion needs the room. */
+  private static boolean concernsRoom(Mover mover) {
+    return !mover.setting().guests().isEmpty() || mover.id().startsWith("room/");
   }
 
   private static Placement after(Placement by, Mover mover, double parameter, String id) {
@@ -148,9 +156,10 @@ public record Arrangement(
     return n;
   }
 
-  /** The box around everything at rest. */
+  /** The box around the station at rest, without its room. */
   public static Box box(Station station) {
     return station.parts().values().stream()
+        .filter(p -> !p.isRoom())
         .map(p -> p.body().box())
         .reduce(Box::union)
         .orElse(new Box(new Vec(-500, -500, 0), new Vec(500, 500, 1000)));

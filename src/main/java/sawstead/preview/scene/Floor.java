@@ -31,7 +31,7 @@ import sawstead.station.Station;
  * before that on any.
  */
 public final class Floor {
-  private final Station station;
+  private Station station;
   private final Map<String, PartShape> shapes = new TreeMap<>();
   private final Group root = new Group();
   private final Node ground;
@@ -76,6 +76,13 @@ public final class Floor {
   /** What is shown. */
   public Station station() {
     return station;
+  }
+
+  /** Takes over the motions of the same station that were only found while it was checked. */
+  public void know(Station judged) {
+    if (judged.parts().equals(station.parts())) {
+      station = judged;
+    }
   }
 
   /** How it stands. */

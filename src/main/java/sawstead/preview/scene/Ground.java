@@ -33,6 +33,9 @@ final class Ground {
     double[] near = new double[SIZE * SIZE];
     double[] far = new double[SIZE * SIZE];
     for (Part part : station.parts().values()) {
+      if (part.isRoom()) {
+        continue;
+      }
       Box b = part.body().box();
       double high = b.low().z();
       stamp(near, b, centre, half, high < 140 ? 1 : 0);

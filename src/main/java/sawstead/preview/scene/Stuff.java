@@ -32,7 +32,7 @@ enum Stuff {
     if (id.contains("hinge")) {
       return BRASS;
     }
-    if (id.startsWith("saw/guard")) {
+    if (id.startsWith("saw/guard") || part.isRoom()) {
       return CLEAR;
     }
     if (id.startsWith("saw/blade") || id.startsWith("saw/fence") || id.startsWith("saw/rail")) {

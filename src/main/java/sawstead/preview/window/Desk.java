@@ -306,6 +306,9 @@ final class Desk {
     }
     shown = Optional.of(snapshot);
     var report = snapshot.report().get();
+    if (floor.floor() != null) {
+      floor.floor().know(report.station());
+    }
     tags.hang(report);
     top.show(report);
     floor.hang(report.findings(), this::visit);

@@ -17,9 +17,11 @@ import sawstead.solid.Outline;
 import sawstead.solid.Panel;
 import sawstead.solid.Placement;
 import sawstead.solid.Solids;
+import sawstead.solid.Turn;
 import sawstead.solid.Vec;
 import sawstead.station.Area;
 import sawstead.station.Draft;
+import sawstead.station.Mover;
 import sawstead.station.PartKind;
 import sawstead.station.Remark;
 import sawstead.station.Site;
@@ -102,6 +104,12 @@ final class CasterUnit implements Unit {
           mm(set.mass()));
       draft.touch("casters/plate-" + n, "stand/base");
       draft.touch("casters/plate-" + n, "casters/swivel-" + n);
+      draft.mover(
+          new Mover(
+              "casters/swivel-" + n + "-turns",
+              List.of("casters/swivel-" + n),
+              new Turn(new Vec(corner.x(), corner.y(), 0), new Vec(0, 0, 1), 0, 360, 0),
+              List.of()));
       draft.keepClear(box.grown(1));
       plates.add(box);
       double offset = Math.max(0, mm(set.swivel()) - mm(set.wheel()) / 2);

@@ -31,7 +31,7 @@ import sawstead.station.Site;
 record Groove(int slot, double x, double width, double depth, double reach) {
 
   /** How far a bar reaches ahead of what it guides, mm (common practice, no source). */
-  private static final double BAR_AHEAD = 250;
+  static final double BAR_AHEAD = 250;
 
   /** Wood left between a closed end and a hinge at the rear edge, mm. */
   static final double CLOSED_END = 30;

@@ -27,6 +27,7 @@ import sawstead.station.Unit;
 final class OutfeedLeaf implements Unit {
 
   static final String LEAF = "outfeed/leaf";
+  static final String FOLDS = "outfeed/leaf-folds";
 
   /** Between the box and the leaf, mm. */
   private static final double GAP = 2;
@@ -148,7 +149,7 @@ final class OutfeedLeaf implements Unit {
     HingeLine line = joined.axis().orElseThrow();
     draft.mover(
         new Mover(
-            "outfeed/leaf-folds",
+            FOLDS,
             LeafHinge.moving(joined, LEAF),
             new Turn(line.at(), new Vec(-1, 0, 0), 0, 90, 0),
             LeafHinge.contacts(joined, LEAF, OutfeedUnit.BACK)));

@@ -21,6 +21,7 @@ import sawstead.station.Area;
 import sawstead.station.Contact;
 import sawstead.station.Draft;
 import sawstead.station.Mover;
+import sawstead.station.Routing;
 import sawstead.station.Site;
 import sawstead.station.Unit;
 
@@ -101,6 +102,11 @@ final class OutfeedLids implements Unit {
   public void cut(Draft draft) {
     for (Groove groove : Groove.of(site, wish)) {
       groove.cut(draft, plan, of(draft));
+    }
+    for (Routing routing : Routing.of(site, draft.boards())) {
+      draft.caution(
+          routing.panel(),
+          List.of("rout " + routing.words(site.brief().units()) + "; the saw unplugged"));
     }
     double chamfer = wish.chamfer().nominal();
     if (chamfer > 0) {

@@ -41,6 +41,10 @@ final class PortUnit implements Unit {
   private static final double HOSE_OUT = 40;
 
   private final Site site;
+  private final List<Passing> passings = new ArrayList<>();
+
+  /** What goes through a hole, and which panels it passes. */
+  private record Passing(PlugTravel travel, List<String> panels) {}
 
   PortUnit(Site site) {
     this.site = site;
@@ -60,12 +64,45 @@ final class PortUnit implements Unit {
               .dust()
               .map(this::below)
               .orElse(new Vec(site.body().centreX(), site.body().rear() + diameter, 0));
-      bore(draft, "hose", wanted, diameter, taken).ifPresent(at -> placeHose(draft, vac.get(), at));
+      bore(draft, "hose", wanted, diameter, taken)
+          .ifPresent(
+              at -> {
+                placeHose(draft, vac.get(), at);
+                passes("hose", at, Axis.Z, cuff(vac.get()), false, List.of(StandUnit.TOP));
+              });
     }
     double plug = snapped(draft, "cord", PortSizes.plugNeeds(site.saw()));
-    bore(draft, "cord", cordSpot(plug), plug, taken);
+    bore(draft, "cord", cordSpot(plug), plug, taken)
+        .ifPresent(at -> passes("cord", at, Axis.Z, plugDiagonal(), true, List.of(StandUnit.TOP)));
     for (int i = 0; i < site.wish().ports().size(); i++) {
       cutWish(draft, site.wish().ports().get(i), "station.ports[" + i + "]");
+    }
+  }
+
+  private static double cuff(Vac vac) {
+    return vac.hose().cuff().nominal();
+  }
+
+  private double plugDiagonal() {
+    return site.saw().cord().plug().nominal();
+  }
+
+  private void passes(
+      String port, Vec at, Axis axis, double across, boolean plug, List<String> panels) {
+    String id = "ports/" + port + (plug ? "-plug" : "-cuff");
+    passings.add(new Passing(new PlugTravel(id, at, axis, across, plug), panels));
+  }
+
+  /** The motions come last: by then every panel has all its holes. */
+  @Override
+  public void join(Draft draft) {
+    for (Passing passing : passings) {
+      passing
+          .travel()
+          .tell(
+              draft,
+              passing.panels().stream().map(p -> draft.board(p).box()).toList(),
+              List.of("vac/hose"));
     }
   }
 
@@ -210,6 +247,8 @@ final class PortUnit implements Unit {
                         port.use() == PortUse.HOSE
                             ? PortSizes.hoseNeeds(site.brief()).orElseThrow(() -> noHose(path))
                             : PortSizes.plugNeeds(site.saw())));
+    Vec at = new Vec(port.x(), port.y(), port.z());
+    Axis axis = Axis.Z;
     for (String panel : port.through()) {
       if (!draft.hasBoard(panel)) {
         throw new DesignException(
@@ -218,7 +257,20 @@ final class PortUnit implements Unit {
             "write the id of a panel, as the report lists them");
       }
       Axis along = draft.board(panel).through();
-      draft.change(panel, b -> b.bored(new Vec(port.x(), port.y(), port.z()), along, diameter));
+      axis = along;
+      draft.change(panel, b -> b.bored(at, along, diameter));
+    }
+    switch (port.use()) {
+      case PLUG -> passes(port.id(), at, axis, plugDiagonal(), true, port.through());
+      case HOSE ->
+          passes(
+              port.id(),
+              at,
+              axis,
+              cuff(site.brief().vac().orElseThrow(() -> noHose(path))),
+              false,
+              port.through());
+      case FREE -> {}
     }
   }
 

@@ -51,6 +51,8 @@ public final class Units {
     units.addAll(DrawnUnit.of(brief, site));
     ServiceLoader.load(UnitSource.class).forEach(s -> units.addAll(s.units(brief, site)));
     units.add(new AddedCutsUnit(brief.cuts()));
+    site.flatMap(s -> brief.room().map(r -> new RoomUnit(s, r))).ifPresent(units::add);
+    site.ifPresent(s -> units.add(new StateUnit(brief.states())));
     return Designer.design(brief, site, units, sums, turnedPockets);
   }
 
@@ -79,6 +81,9 @@ public final class Units {
     site.right()
         .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().rightWing().orElseThrow())));
     units.add(new PortUnit(site));
+    units.add(new GaugeTravel(site));
+    units.add(new TiltTravel(site));
+    units.add(new FeedUnit(site));
     return units;
   }
 
