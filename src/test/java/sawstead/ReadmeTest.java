@@ -73,8 +73,22 @@ class ReadmeTest {
   }
 
   @Test
+  void smallestBriefWithSledsAndInserts_canBeCut() throws Exception {
+    String saw =
+        yaml(readme(), 0).replaceAll("(?m)^(vac|casters|station):.*\\n|^  workingHeight.*\\n", "");
+    String text = saw + yaml(readme(), 3);
+    Brief brief = BriefReader.read("README.md", text.getBytes(StandardCharsets.UTF_8));
+    Report report = Inspector.inspect(Units.station(brief));
+    assertTrue(report.station().parts().containsKey("crosscut/base"));
+    assertTrue(report.station().parts().containsKey("small/clamp-arm"));
+    assertTrue(report.station().parts().containsKey("zero-clearance/plate"));
+    assertEquals(
+        List.of(), report.findings().stream().filter(f -> f.severity() != Severity.NOTE).toList());
+  }
+
+  @Test
   void smallestBriefWithTheTools_isRead() throws Exception {
-    String text = yaml(readme(), 0) + yaml(readme(), 3);
+    String text = yaml(readme(), 0) + yaml(readme(), 4);
     Brief brief = BriefReader.read("README.md", text.getBytes(StandardCharsets.UTF_8));
     assertTrue(brief.tools().rightAngle().owned());
     assertEquals(40, brief.tools().drill().bit());

@@ -18,6 +18,7 @@ import sawstead.measure.Unit;
  * @param blades blades at hand, exactly one of them mounted; empty without a saw
  * @param alignment what was measured of blade and slots
  * @param sleds sleds to be built
+ * @param inserts zero-clearance inserts to be built
  * @param stock sheets at hand, the first is the default
  * @param vac the shop vac, if one lives in the stand
  * @param casters what the stand rolls on
@@ -40,6 +41,7 @@ public record Brief(
     List<OwnedBlade> blades,
     Optional<Alignment> alignment,
     List<SledWish> sleds,
+    List<InsertWish> inserts,
     List<Sheet> stock,
     Optional<Vac> vac,
     Casters casters,
@@ -61,6 +63,7 @@ public record Brief(
     blades = List.copyOf(blades);
     requireNonNull(alignment, "alignment");
     sleds = List.copyOf(sleds);
+    inserts = List.copyOf(inserts);
     stock = List.copyOf(stock);
     requireNonNull(vac, "vac");
     requireNonNull(casters, "casters");

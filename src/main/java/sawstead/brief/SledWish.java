@@ -23,6 +23,7 @@ import sawstead.measure.Measured;
  * @param stopSide LEFT or RIGHT of the blade
  * @param extension of the stop's arm beyond the base, mm; 0 for a stop on the base only
  * @param guardLength of the exit guard, mm
+ * @param hands how far the hand at a small-parts sled's clamp stays from the blade, mm
  * @param guardStays whether the saw's overhead guard cannot be put aside
  */
 public record SledWish(
@@ -41,6 +42,7 @@ public record SledWish(
     Side stopSide,
     Measured extension,
     Optional<Measured> guardLength,
+    Measured hands,
     boolean guardStays) {
   public SledWish {
     requireNonNull(id, "id");
@@ -57,5 +59,6 @@ public record SledWish(
     requireNonNull(stopSide, "stopSide");
     requireNonNull(extension, "extension");
     requireNonNull(guardLength, "guardLength");
+    requireNonNull(hands, "hands");
   }
 }

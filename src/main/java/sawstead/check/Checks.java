@@ -12,6 +12,7 @@ final class Checks {
           new AlignmentCheck(),
           new BladeCheck(),
           new SledCheck(),
+          new InsertCheck(),
           new ProudCheck(),
           new StabilityCheck(),
           new RemarkCheck(),

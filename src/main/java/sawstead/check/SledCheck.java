@@ -21,6 +21,8 @@ import sawstead.station.Part;
  *   <li>{@code exit-guard} (stop): the blade comes too near the end of the exit guard;
  *   <li>{@code runner-support} (mind): somewhere on the stroke too little runner is in its slot;
  *   <li>{@code sled-balance} (mind): somewhere on the stroke the balance point leaves the table;
+ *   <li>{@code hands-near} (stop): the hand at the clamp comes nearer than {@link #HANDS} to the
+ *       blade;
  *   <li>{@code sled-cuts} (note): what it cuts.
  * </ul>
  *
@@ -37,6 +39,9 @@ final class SledCheck implements Check {
 
   /** Least runner in its slot, mm. */
   static final double ENGAGED = 150;
+
+  /** Nearest that a hand comes to the blade, mm. */
+  static final double HANDS = 150;
 
   /** Rounding of differences of measurements, mm. */
   private static final double ROUNDING = 1e-6;
@@ -147,6 +152,7 @@ final class SledCheck implements Check {
     if (table.isEmpty() || moved.isEmpty()) {
       return;
     }
+    hands(scene, sled, mover, notes);
     List<Double> ends = List.of(mover.motion().from(), mover.motion().to());
     double off = 0;
     double engaged = Double.POSITIVE_INFINITY;
@@ -190,6 +196,39 @@ final class SledCheck implements Check {
               "write a smaller `widest`, or a lighter sheet; hold the sled down by its fence"));
     }
   }
+
+  /** The sled slides along the blade, so what counts is the distance across. */
+  private static void hands(Scene scene, SledWish sled, Mover mover, Outcome.Notes notes) {
+    Optional<Box> blade = scene.body("saw/blade").map(b -> b.box());
+    for (Part guest : mover.setting().guests()) {
+      if (blade.isEmpty() || !guest.id().endsWith("/hand")) {
+        continue;
+      }
+      Box hand = guest.body().box();
+      double away =
+          Math.max(
+              hand.low().x() - blade.get().high().x(), blade.get().low().x() - hand.high().x());
+      notes.add(
+          Margin.length(
+              "hands", "hand at the clamp from the blade", List.of(sled.id()), away, HANDS));
+      if (away < HANDS - GRID) {
+        notes.add(
+            Finding.general(
+                Severity.STOP,
+                "hands-near",
+                List.of(sled.id() + "/clamp-handle", "saw/blade"),
+                "the hand at the clamp is "
+                    + scene.words().length(away)
+                    + " from the blade, and "
+                    + scene.words().length(HANDS)
+                    + " is the least",
+                "leave `hands` out, or write at least " + scene.words().length(HANDS)));
+      }
+    }
+  }
+
+  /** Solids lie on a grid of 2^-20 mm. */
+  private static final double GRID = 2e-6;
 
   /** What carries a sled behind the table: the outfeed, where there is one. */
   private static double rear(Scene scene, Box table) {

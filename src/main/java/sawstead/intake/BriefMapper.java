@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import sawstead.brief.Brief;
 import sawstead.brief.ExtraPanel;
+import sawstead.brief.InsertWish;
+import sawstead.brief.OwnedBlade;
 import sawstead.brief.Saw;
 import sawstead.brief.Sheet;
 import sawstead.brief.SledWish;
@@ -34,6 +36,9 @@ final class BriefMapper {
     List<SledWish> wishes = sleds.map(SledsMapper::sleds).orElse(List.of());
     List<Sheet> stock = new ArrayList<>(sheets.sheets());
     sleds.ifPresent(s -> stock.addAll(s.strips()));
+    List<OwnedBlade> owned = blades.map(BladesMapper::blades).orElse(List.of());
+    List<InsertWish> inserts =
+        saw.map(s -> new InsertsMapper(brief, s, owned, sheets).inserts()).orElse(List.of());
     Optional<Vac> vac = new VacMapper(brief).vac();
     Optional<StationWish> station =
         saw.filter(s -> !isAlone())
@@ -47,9 +52,10 @@ final class BriefMapper {
         Slug.of(name),
         brief.reading().units(),
         saw,
-        blades.map(BladesMapper::blades).orElse(List.of()),
+        owned,
         blades.flatMap(BladesMapper::alignment),
         wishes,
+        inserts,
         stock,
         vac,
         new CastersMapper(brief).casters(),
@@ -67,14 +73,14 @@ final class BriefMapper {
 
   /** Whether jigs are wanted without a station: they say so by having no section for it. */
   private boolean isAlone() {
-    return brief.has("sleds") && !brief.has("station");
+    return (brief.has("sleds") || brief.has("inserts")) && !brief.has("station");
   }
 
   private void sectionsFitTogether() {
     if (brief.has("saw")) {
       return;
     }
-    for (String key : List.of("blades", "alignment", "sleds")) {
+    for (String key : List.of("blades", "alignment", "sleds", "inserts")) {
       if (brief.has(key)) {
         brief.problem(
             key,

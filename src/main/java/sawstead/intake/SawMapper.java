@@ -20,6 +20,7 @@ import sawstead.brief.SlotKind;
 import sawstead.brief.Spot;
 import sawstead.brief.SwitchSpot;
 import sawstead.brief.Throat;
+import sawstead.brief.ThroatShape;
 import sawstead.brief.Tilt;
 import sawstead.measure.Measured;
 import sawstead.measure.Measured.Origin;
@@ -163,7 +164,11 @@ final class SawMapper {
         throat.measure("length", like.throatLength),
         throat.measure("width"),
         throat.measure("ledge"),
-        throat.measure("radius"));
+        throat.measure("radius"),
+        throat.measure("ledgeWidth"),
+        throat.word("shape", ThroatShape.class),
+        throat.measure("taperAcross"),
+        throat.measure("taperAlong"));
   }
 
   private List<Protrusion> behind() {

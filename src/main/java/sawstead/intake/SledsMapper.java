@@ -62,6 +62,7 @@ final class SledsMapper {
               sled.word("stopSide", Side.class),
               sled.measure("extension"),
               sled.wish("guardLength"),
+              sled.measure("hands"),
               sled.flag("guardStays")));
     }
     return sleds;

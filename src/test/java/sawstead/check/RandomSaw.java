@@ -44,6 +44,14 @@ final class RandomSaw {
     if (random.nextInt(3) > 0) {
       line("  knife: {thickness: %.2f, belowCrown: 2}", kerf - 0.4);
     }
+    line(
+        "  throat: {x: %.2f, length: %.2f, width: %.2f, ledge: %.2f, radius: %.2f, shape: %s}",
+        between(-8, 8),
+        Math.min(1.25 * diameter, depth - 60),
+        between(80, 110),
+        between(1.8, 9),
+        between(0, 20),
+        one("straight", "round", "tapered"));
     int slots = random.nextInt(3);
     line("  slots:");
     if (slots != 1) {

@@ -60,4 +60,36 @@ class SledCheckTest {
     assertTrue(note.says().contains("150 mm wide, 64 mm thick"), note.says());
     assertTrue(note.says().contains("the base is 223.87 mm"), note.says());
   }
+
+  @Test
+  void hand_atTheClamp_keepsItsDistance() {
+    assertEquals(List.of(), grave("kind: small-parts"));
+    assertEquals(List.of(), grave("kind: small-parts, hands: 200"));
+    assertEquals(List.of("stop hands-near"), grave("kind: small-parts, hands: 120"));
+  }
+
+  /** What a sled says of its squaring is what `square` takes: the distance of its two screws. */
+  @Test
+  void squaring_namesTheDistanceOfItsTwoScrews() {
+    var station = SledBriefs.station(SledBriefs.SAW + SledBriefs.ALIGNED + SledBriefs.SLED);
+    var note =
+        station.remarks().stream()
+            .filter(r -> r.rule().equals("sled-squaring"))
+            .findFirst()
+            .orElseThrow();
+    double[] x =
+        note.about().stream()
+            .mapToDouble(
+                id ->
+                    station.fasteners().stream()
+                        .filter(f -> f.id().equals(id))
+                        .findFirst()
+                        .orElseThrow()
+                        .at()
+                        .x())
+            .toArray();
+    String apart = sawstead.measure.LengthFormat.millimetres().text(Math.abs(x[0] - x[1]));
+    assertTrue(note.remedy().contains("--pivot right --screw '" + apart + " mm'"), note.remedy());
+    assertTrue(x[0] > x[1], "the pivot comes first and is on the right");
+  }
 }

@@ -12,6 +12,7 @@ import sawstead.brief.Blade;
 import sawstead.brief.Saw;
 import sawstead.intake.BriefReader;
 import sawstead.solid.Box;
+import sawstead.solid.Outline;
 import sawstead.solid.Slide;
 import sawstead.solid.Vec;
 import sawstead.station.Figure;
@@ -132,6 +133,34 @@ class SledsOnUnseenSawsTest {
             .filter(p -> p.mover().id().equals("cross/stroke"))
             .allMatch(p -> p.firstContact().isEmpty()),
         "seed " + seed);
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {31, 32, 33, 34, 35, 36, 37, 38, 39, 40})
+  void insertAndSmallSled_ofAnUnseenSaw_areClear(long seed) {
+    Report report =
+        report(seed, "sleds:\n  - {id: small, kind: small-parts}\ninserts:\n  - {id: zero}\n");
+    assertEquals(List.of(), stops(report), "seed " + seed);
+    assertEquals(List.of(), report.clashes(), "seed " + seed);
+    Station station = report.station();
+    assertTrue(station.parts().containsKey("zero/plate"), "seed " + seed);
+    assertTrue(station.mover("small/clamp-opens").isPresent(), "seed " + seed);
+    // The insert in the throat: flush or a shaving shy, and inside it by the gap all round.
+    Mover lifts = station.mover("zero/lifts-out").orElseThrow();
+    Box box = station.part("zero/plate").orElseThrow().body().moved(lifts.setting().set()).box();
+    Saw saw = station.brief().saw().orElseThrow();
+    assertEquals(saw.table().height().nominal(), box.high().z(), GRID, "seed " + seed);
+    assertInside(
+        box.low().y() - (saw.blade().arbor().nominal() - saw.throat().length().nominal() / 2),
+        seed);
+    assertInside(
+        saw.throat().x().nominal() + saw.throat().width().nominal() / 2 - box.high().x(), seed);
+  }
+
+  /** The gap of 0.2 mm; a round end may be drawn fuller by what arcs are off by, never smaller. */
+  private static void assertInside(double gap, long seed) {
+    assertTrue(gap <= 0.2 + GRID, "seed " + seed + ": " + gap);
+    assertTrue(gap >= 0.2 - Outline.ARC_ERROR - GRID, "seed " + seed + ": " + gap);
   }
 
   private static List<String> stops(Report report) {

@@ -132,11 +132,14 @@ final class SawUnit implements Unit {
     }
     double u = mm(saw.throat().x()) - table.left();
     double v = mm(saw.blade().arbor());
-    double width = mm(saw.throat().width()) / 2;
-    double length = mm(saw.throat().length()) / 2;
-    Outline throat = Outline.rectangle(u - width, v - length, u + width, v + length);
-    double radius = Math.min(mm(saw.throat().radius()), Math.min(width, length) * 0.999);
-    features.add(new Opening(radius > 0 ? throat.rounded(radius) : throat));
+    ThroatOutline throat = ThroatOutline.of(saw.throat());
+    double ledge = mm(saw.throat().ledge());
+    if (ledge < top - under) {
+      features.add(new Recess("recess", throat.acrossU(0).moved(u, v), ledge, Face.FRONT));
+      features.add(new Opening(throat.acrossU(throat.ledgeWidth()).moved(u, v)));
+    } else {
+      features.add(new Opening(throat.acrossU(0).moved(u, v)));
+    }
     Panel panel =
         new Panel(Outline.rectangle(0, 0, table.width(), table.depth()), thickness, features);
     draft.body(
@@ -215,17 +218,22 @@ final class SawUnit implements Unit {
    * Above, it is inside the kerf wherever the blade has been. It ends before the throat does.
    */
   private void placeKnife(Draft draft, Knife knife) {
-    double radius = mm(saw.blade().diameter()) / 2;
-    double front = mm(saw.blade().arbor()) + halfChord(radius, mm(saw.blade().height()), 0);
-    double throat = mm(saw.blade().arbor()) + mm(saw.throat().length()) / 2;
-    double rear = Math.min(mm(saw.blade().arbor()) + mm(knife.reach()), throat - KNIFE_AIR);
-    if (rear > front + KNIFE_AIR) {
+    double[] y = knifeAlong(saw, knife);
+    if (y[1] > y[0]) {
       double half = mm(knife.thickness()) / 2;
       draft.envelope(
-          "saw/knife",
-          new Area(-half, half, front + KNIFE_AIR, rear).between(under, top + GUARD_GAP - 1),
-          0);
+          "saw/knife", new Area(-half, half, y[0], y[1]).between(under, top + GUARD_GAP - 1), 0);
     }
+  }
+
+  /** From where to where along y a knife stands in the throat, mm. */
+  static double[] knifeAlong(Saw saw, Knife knife) {
+    double radius = mm(saw.blade().diameter()) / 2;
+    double arbor = mm(saw.blade().arbor());
+    double front = arbor + halfChord(radius, mm(saw.blade().height()), 0) + KNIFE_AIR;
+    ThroatOutline throat = ThroatOutline.of(saw.throat());
+    double end = arbor + throat.length() / 2 - throat.ledgeWidth() - 1;
+    return new double[] {front, Math.min(arbor + mm(knife.reach()), end)};
   }
 
   /**

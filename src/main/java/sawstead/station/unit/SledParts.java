@@ -94,7 +94,9 @@ record SledParts(List<Blank> blanks) {
       Area bridge = new Area(-p.left(), p.right(), p.depth() - t, p.depth());
       upright(blanks, p, BRIDGE, bridge, t, top, false);
     }
-    stop(blanks, p);
+    if (!p.isSmall()) {
+      stop(blanks, p);
+    }
     return new SledParts(List.copyOf(blanks));
   }
 

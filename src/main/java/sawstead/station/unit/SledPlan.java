@@ -12,6 +12,7 @@ import sawstead.brief.RunnerChoice;
 import sawstead.brief.Saw;
 import sawstead.brief.Sheet;
 import sawstead.brief.Side;
+import sawstead.brief.SledKind;
 import sawstead.brief.SledWish;
 import sawstead.measure.Measured;
 import sawstead.station.Area;
@@ -117,6 +118,8 @@ record SledPlan(
 
   private static final double NARROWEST = 60;
   private static final double WIDEST = 610;
+  private static final double WIDEST_SMALL = 120;
+  private static final double NARROWEST_SMALL = 80;
 
   /**
    * Solves a sled.
@@ -128,8 +131,8 @@ record SledPlan(
     OwnedBlade blade = brief.mounted().orElseThrow();
     Sheet sheet = brief.sheet(wish.sheet());
     List<Runner> runners = runners(brief, place.saw(), wish, number);
-    double left = side(place, wish.left(), runners, Side.LEFT);
-    double right = side(place, wish.right(), runners, Side.RIGHT);
+    double left = side(place, wish, runners, Side.LEFT);
+    double right = side(place, wish, runners, Side.RIGHT);
     SledPlan first =
         new SledPlan(
             brief,
@@ -160,9 +163,9 @@ record SledPlan(
   private static List<Runner> runners(Brief brief, Saw saw, SledWish wish, int number) {
     List<MiterSlot> slots = saw.slots();
     List<Integer> chosen = new ArrayList<>();
+    RunnerChoice choice = wish.runners().orElse(usualRunners(slots, wish));
     for (int i = 0; i < slots.size(); i++) {
       boolean isLeft = slots.get(i).at().nominal() < 0;
-      RunnerChoice choice = wish.runners().orElse(RunnerChoice.BOTH);
       boolean wanted = choice == RunnerChoice.BOTH || isLeft == (choice == RunnerChoice.LEFT);
       if (wanted && chosen.stream().noneMatch(c -> slots.get(c).at().nominal() < 0 == isLeft)) {
         chosen.add(i);
@@ -192,6 +195,20 @@ record SledPlan(
     return runners;
   }
 
+  /** A sled for small parts runs in the slot nearest to the blade, others in all. */
+  private static RunnerChoice usualRunners(List<MiterSlot> slots, SledWish wish) {
+    if (wish.kind() == SledKind.CROSSCUT || slots.isEmpty()) {
+      return RunnerChoice.BOTH;
+    }
+    double nearest =
+        slots.stream()
+            .mapToDouble(s -> s.at().nominal())
+            .boxed()
+            .min(Comparator.comparingDouble(Math::abs))
+            .orElseThrow();
+    return nearest < 0 ? RunnerChoice.LEFT : RunnerChoice.RIGHT;
+  }
+
   /** Width of a slot at its narrowest measured place. */
   private static double slotWidth(Brief brief, Saw saw, int slot) {
     return slotWidths(brief, saw, slot).stream().mapToDouble(Measured::nominal).min().orElseThrow();
@@ -206,13 +223,18 @@ record SledPlan(
         .orElse(List.of(saw.slots().get(slot - 1).width()));
   }
 
-  private static double side(
-      SawPlace place, Optional<Measured> wish, List<Runner> runners, Side side) {
+  private static double side(SawPlace place, SledWish wish, List<Runner> runners, Side side) {
     int sign = side == Side.LEFT ? -1 : 1;
+    boolean small = wish.kind() == SledKind.SMALL_PARTS;
     double runner = runners.stream().mapToDouble(r -> sign * r.x()).max().orElse(0);
     double table = side == Side.LEFT ? -place.table().left() : place.table().right();
-    double usual = Math.min(table - WITHIN_TABLE, runner > 0 ? USUAL_SIDE : LEAST_SIDE);
-    return wish.map(Measured::nominal).orElse(Math.max(usual, Math.max(runner, 0) + BESIDE_RUNNER));
+    double usual = Math.min(table - WITHIN_TABLE, runner > 0 && !small ? USUAL_SIDE : LEAST_SIDE);
+    double clamp =
+        small && wish.stopSide() == side ? wish.hands().nominal() + SledClamp.BESIDE_HAND : 0;
+    double least = Math.max(clamp, Math.max(runner, 0) + BESIDE_RUNNER);
+    return (side == Side.LEFT ? wish.left() : wish.right())
+        .map(Measured::nominal)
+        .orElse(Math.max(usual, least));
   }
 
   private SledPlan with(double otherGuard, double otherWidest) {
@@ -233,13 +255,19 @@ record SledPlan(
 
   /** The widest board at which the sled alone does not yet tip off the table before the cut. */
   private SledPlan balanced() {
-    for (double w = WIDEST; w > NARROWEST; w -= 5) {
+    double least = isSmall() ? NARROWEST_SMALL : NARROWEST;
+    for (double w = isSmall() ? WIDEST_SMALL : WIDEST; w > least; w -= 5) {
       SledPlan plan = with(guard, w);
       if (SledParts.of(plan).centreY() + plan.from() >= BALANCED) {
         return plan;
       }
     }
-    return with(guard, NARROWEST);
+    return with(guard, least);
+  }
+
+  /** Whether it is for parts too small to hold, with a clamp in place of the stop. */
+  boolean isSmall() {
+    return wish.kind() == SledKind.SMALL_PARTS;
   }
 
   String path() {
@@ -375,6 +403,9 @@ record SledPlan(
 
   /** Farthest place of the stop's face from the blade. */
   double stopFarthest() {
+    if (isSmall()) {
+      return SledClamp.LONGEST;
+    }
     double extension = wish.extension().nominal();
     return extension > 0 ? stopBase() + extension : stopBase() - base();
   }

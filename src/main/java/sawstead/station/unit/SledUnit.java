@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import sawstead.joinery.Fastener;
+import sawstead.measure.LengthFormat;
 import sawstead.solid.Box;
 import sawstead.solid.Placement;
 import sawstead.solid.Slide;
@@ -43,12 +44,14 @@ final class SledUnit implements Unit {
   private final SledPlan plan;
   private final SledParts parts;
   private final Vec kept;
+  private final SledClamp clamp;
 
   SledUnit(SledPlan plan) {
     this.plan = plan;
     parts = SledParts.of(plan);
     Area stored = plan.stored();
     kept = new Vec(stored.left() + plan.left(), 0, plan.runnerHeight() + plan.base());
+    clamp = new SledClamp(plan, kept);
   }
 
   private String id(String part) {
@@ -69,6 +72,20 @@ final class SledUnit implements Unit {
       draft.panel(
           id(b.part()), b.sheet(), keptAt(b.box()), b.through(), b.towardsPlus(), b.grain());
     }
+    if (plan.isSmall()) {
+      clamp.place(draft);
+    } else {
+      placeTrack(draft);
+    }
+    for (SledPlan.Runner runner : plan.runners()) {
+      if (plan.runnerFrom(runner) + SledPlan.STOP_LENGTH > 0) {
+        draft.touch(id(runner.part() + "-stop"), id(SledParts.BASE));
+      }
+    }
+    tellStep(draft);
+  }
+
+  private void placeTrack(Draft draft) {
     double t = plan.base();
     double back = plan.face() - 2 * t;
     Area rail =
@@ -85,12 +102,17 @@ final class SledUnit implements Unit {
     draft.touch(track(), id(SledParts.FACE));
     draft.touch(track(), id(SledParts.STOP_ARM));
     draft.touch(id(SledParts.STOP_BLOCK), id(SledParts.FACE));
-    for (SledPlan.Runner runner : plan.runners()) {
-      if (plan.runnerFrom(runner) + SledPlan.STOP_LENGTH > 0) {
-        draft.touch(id(runner.part() + "-stop"), id(SledParts.BASE));
-      }
+  }
+
+  /** Ids of all that moves on the stroke. */
+  private List<String> all() {
+    List<String> all = new ArrayList<>(parts.blanks().stream().map(b -> id(b.part())).toList());
+    if (plan.isSmall()) {
+      all.addAll(clamp.ids());
+    } else {
+      all.add(track());
     }
-    tellStep(draft);
+    return all;
   }
 
   @Override
@@ -119,7 +141,12 @@ final class SledUnit implements Unit {
       draft.join(Joints.screwed(false), id(runner.part()), id(SledParts.BASE), kerf);
       draft.join(Joints.screwed(false), id(runner.part()), id(runner.part() + "-stop"));
     }
-    draft.join(Joints.lap(), id(SledParts.BACKING), id(SledParts.FACE), kerf);
+    if (plan.brief().workshop().glue()) {
+      // Glued over their whole faces in clamps: screws would only push the layers apart.
+      draft.touch(id(SledParts.BACKING), id(SledParts.FACE));
+    } else {
+      draft.join(Joints.lap(), id(SledParts.BACKING), id(SledParts.FACE), kerf);
+    }
     List<Fastener> fence =
         draft.join(Joints.screwed(true), id(SledParts.BASE), id(SledParts.FACE), kerf).fasteners();
     draft.touch(id(SledParts.BASE), id(SledParts.BACKING));
@@ -133,7 +160,9 @@ final class SledUnit implements Unit {
     if (draft.hasBoard(id(SledParts.BRIDGE))) {
       draft.join(Joints.screwed(false), id(SledParts.BASE), id(SledParts.BRIDGE), kerf);
     }
-    draft.join(Joints.screwed(false), id(SledParts.STOP_ARM), id(SledParts.STOP_BLOCK));
+    if (!plan.isSmall()) {
+      draft.join(Joints.screwed(false), id(SledParts.STOP_ARM), id(SledParts.STOP_BLOCK));
+    }
     tellSquaring(draft, fence);
     tellMotions(draft);
     tellRemarks(draft);
@@ -163,21 +192,25 @@ final class SledUnit implements Unit {
         List.of((pivotRight ? last : first).id(), (pivotRight ? first : last).id()),
         String.format(
             Locale.ROOT,
-            "the fence turns on its %s screw; the %s one, %.1f mm away, squares it",
+            "the fence turns on its %s screw; the %s one, %s away, squares it",
             pivotRight ? "right" : "left",
             pivotRight ? "left" : "right",
-            apart),
+            length(apart)),
         String.format(
             Locale.ROOT,
-            "drive these two first, cut five sides, ask `square --pivot %s --screw %.1f`, then drive the rest",
+            "drive these two first, cut five sides, ask `square --pivot %s --screw '%s'`, then drive the rest",
             pivotRight ? "right" : "left",
-            apart));
+            length(apart)));
+  }
+
+  /** A length as the user reads it. */
+  private String length(double millimetres) {
+    return LengthFormat.of(plan.brief().units()).withUnit(millimetres);
   }
 
   private void tellMotions(Draft draft) {
-    List<String> all = new ArrayList<>(parts.blanks().stream().map(b -> id(b.part())).toList());
-    all.add(track());
-    List<Part> guests = boards();
+    List<String> all = all();
+    List<Part> guests = plan.isSmall() ? clamp.guests() : boards();
     List<Contact> contacts = new ArrayList<>();
     Stream.concat(all.stream(), guests.stream().map(Part::id))
         .forEach(
@@ -191,6 +224,10 @@ final class SledUnit implements Unit {
             new Slide(new Vec(0, 1, 0), plan.from(), plan.to(), 0),
             contacts,
             setting(draft).with(guests)));
+    if (plan.isSmall()) {
+      clamp.tellMotion(draft);
+      return;
+    }
     List<String> stop = List.of(id(SledParts.STOP_ARM), id(SledParts.STOP_BLOCK));
     draft.mover(
         new Mover(
@@ -281,9 +318,9 @@ final class SledUnit implements Unit {
           about,
           String.format(
               Locale.ROOT,
-              "without a bridge only fence and uncut edge hold the halves of the base together; lifted, the lighter one sags %.1f mm under 20 N at its far corner, but boards wider than %.0f mm may reach beyond the base",
+              "without a bridge only fence and uncut edge hold the halves of the base together; lifted, the lighter one sags %.1f mm under 20 N at its far corner, but boards wider than %s may reach beyond the base",
               sag,
-              plan.widest()),
+              length(plan.widest())),
           "lift it by the fence, and keep its far edge from knocks; add the bridge if you do not"
               + " need the width");
     }
@@ -293,16 +330,17 @@ final class SledUnit implements Unit {
   private static final double BENDING = 7500;
 
   private void tellStep(Draft draft) {
-    List<String> all = new ArrayList<>(parts.blanks().stream().map(b -> id(b.part())).toList());
-    all.add(track());
     draft.step(
-        all,
-        "build the sled upside down on the bench: runners, then fence, guard, bridge and stop",
+        all(),
+        plan.isSmall()
+            ? "build the sled upside down on the bench: runner, then fence, guard and bridge; the clamp last"
+            : "build the sled upside down on the bench: runners, then fence, guard, bridge and stop",
         new Vec(0, 0, -1),
         List.of(
             "unplug the saw while you fit runners in its slots",
             "fix the runners in the slots, on shims and proud, with the base laid on; only then drive"
                 + " their screws, which swell a runner: ease it with a scraper until it slides",
+            "glue the fence's two layers face to face, clamped to something flat, and let them set",
             "drive only pivot and squaring screw of the fence, and clamp it, until five cuts agree",
             "cut the kerf last, fence and guard on, up to the stop; hands 150 mm away",
             "the saw's manual and local rules come before this plan"));

@@ -63,6 +63,9 @@ public final class Units {
       units.add(new SledUnit(plan));
       sums.addAll(SledFigures.of(plan));
     }
+    for (int i = 0; i < brief.inserts().size(); i++) {
+      units.add(new InsertUnit(InsertPlan.of(brief, place, i)));
+    }
   }
 
   private static List<Unit> of(Site site) {
