@@ -38,12 +38,14 @@ public final class Bearing {
   /** So far round a single body others are looked at, mm. */
   private static final double AROUND = 80;
 
+  private final String file;
   private final String text;
   private final Station station;
   private final List<String> ids;
   private final Map<String, BriefSpans.Span> spans;
 
-  private Bearing(String text, Station station, List<String> about) {
+  private Bearing(String file, String text, Station station, List<String> about) {
+    this.file = file;
     this.text = text;
     this.station = station;
     this.ids = about;
@@ -58,7 +60,7 @@ public final class Bearing {
    */
   public static List<String> written(
       String text, Station station, List<String> about, List<String> values) {
-    Bearing bearing = new Bearing(text, station, about);
+    Bearing bearing = new Bearing("", text, station, about);
     return values.stream().filter(bearing::isWrittenFor).toList();
   }
 
@@ -66,16 +68,18 @@ public final class Bearing {
    * Paths of the lengths whose change changes the bodies or how they stand to each other. Those of
    * the saw and the sheets are tried only when no other bears on it: they are as they are.
    *
+   * @param file the brief's file, in whose folder unit files are looked for
    * @param lengths paths of the lengths to try
    * @param wanted is asked between two trials whether to go on
    */
   public static List<String> tried(
+      String file,
       String text,
       Station station,
       List<String> about,
       List<String> lengths,
       BooleanSupplier wanted) {
-    Bearing bearing = new Bearing(text, station, about);
+    Bearing bearing = new Bearing(file, text, station, about);
     List<String> found = new ArrayList<>();
     List<Pose> before = bearing.poses(station);
     for (boolean wishes : new boolean[] {true, false}) {
@@ -145,7 +149,7 @@ public final class Bearing {
       double by = sign * Math.max(LEAST, SHARE * Math.abs(was));
       String value = LengthFormat.millimetres().withUnit(was + by);
       return BriefEdit.set(text, path, value)
-          .flatMap(edit -> Bench.design("trial", edit.in(text)).station());
+          .flatMap(edit -> Bench.design(file, edit.in(text)).station());
     } catch (AmountFormatException notALength) {
       return Optional.empty();
     }

@@ -364,7 +364,7 @@ final class Desk {
     if (root.getRight() == null) {
       toggleBrief();
     }
-    trials.about(finding, station.get());
+    trials.about(file.toString(), finding, station.get());
   }
 
   private void visit(Margin margin) {

@@ -24,7 +24,7 @@ final class Trials implements AutoCloseable {
   }
 
   /** At once what is written for the bodies of the finding; in a while what was found by trying. */
-  void about(Finding finding, Station station) {
+  void about(String file, Finding finding, Station station) {
     brief.showForm();
     String text = brief.text().textProperty().get();
     List<String> about = finding.about();
@@ -34,7 +34,7 @@ final class Trials implements AutoCloseable {
     top.trying(true);
     thread.ask(
         wanted -> {
-          List<String> tried = Bearing.tried(text, station, about, lengths, wanted);
+          List<String> tried = Bearing.tried(file, text, station, about, lengths, wanted);
           Platform.runLater(() -> found(finding, written, tried, wanted));
         });
   }

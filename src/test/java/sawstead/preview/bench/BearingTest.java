@@ -27,6 +27,7 @@ class BearingTest {
             "saw.cord.plug", "saw.table.height", "station.workingHeight", "station.outfeed.depth");
     List<String> found =
         Bearing.tried(
+            "model.yaml",
             text,
             station(text),
             List.of("outfeed/lid-opens", "outfeed/lid", "shelf/over"),
@@ -43,6 +44,7 @@ class BearingTest {
     assertEquals(
         List.of(),
         Bearing.tried(
+            "model.yaml",
             text,
             station(text),
             List.of("outfeed/lid"),
