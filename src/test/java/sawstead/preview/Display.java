@@ -14,7 +14,7 @@ public final class Display {
   private static final List<Throwable> FAULTS = new CopyOnWriteArrayList<>();
 
   /** Guards against a hang only: how long a test waits for what must come, seconds. */
-  private static final int LIMIT_SECONDS = 900;
+  private static final int LIMIT_SECONDS = 120;
 
   private Display() {}
 

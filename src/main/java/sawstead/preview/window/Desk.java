@@ -319,6 +319,9 @@ final class Desk {
 
   private void judged(Snapshot snapshot) {
     top.busy(false);
+    if (snapshot.station().isEmpty()) {
+      return; // What is wrong with it was told when it arrived.
+    }
     if (snapshot.report().isEmpty()) {
       brief.tell(snapshot.flaws());
       news.mind("it could not be checked: " + snapshot.flaws().get(0).what());
