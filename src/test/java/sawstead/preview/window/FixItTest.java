@@ -59,7 +59,12 @@ class FixItTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"big-router, station.wings.right.width, 320, 400"})
+  @CsvSource({
+    "shelf-over-lid, extras[0].place.at[2], 1010, 1350",
+    "big-router, station.wings.right.width, 320, 400",
+    "narrow-stand, station.stand.width, 575, 640",
+    "small-port, station.ports[0].diameter, 25, 80",
+  })
   void flawedModel_isFoundOutPutRightAndWritten(
       String model, String path, String was, String wanted) throws Exception {
     Path file = folder.resolve(model + ".yaml");
