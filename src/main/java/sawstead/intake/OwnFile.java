@@ -119,7 +119,7 @@ final class OwnFile implements OwnDesign {
         onlyAbove(entry);
       }
       for (String list : List.of("panels", "bodies", "motions", "joints", "demands")) {
-        JsonNode schema = BriefSchema.items(BriefSchema.key(UnitSchema.FILE.expanded(), list));
+        JsonNode schema = UnitSchema.items(list);
         int number = 0;
         for (Item item : list(list)) {
           String path = list + "[" + number++ + "]";
@@ -289,7 +289,8 @@ final class OwnFile implements OwnDesign {
     return member != null && member.value() instanceof Item.Table t ? t.members() : Map.of();
   }
 
-  private List<Item> list(String section) {
+  /** The entries of a list of the file. */
+  List<Item> list(String section) {
     Item.Member member = tree.members().get(section);
     return member != null && member.value() instanceof Item.Listing l ? l.items() : List.of();
   }

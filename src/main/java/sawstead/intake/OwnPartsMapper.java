@@ -42,7 +42,7 @@ final class OwnPartsMapper {
 
   private List<OwnParts.OwnRemark> remarks() throws OwnAmounts.Refused {
     List<OwnParts.OwnRemark> remarks = new ArrayList<>();
-    for (Section demand : all("demands")) {
+    for (Section demand : present("demands")) {
       if (!condition(demand, "that")) {
         remarks.add(
             new OwnParts.OwnRemark(
@@ -146,7 +146,7 @@ final class OwnPartsMapper {
 
   private List<OwnParts.OwnMotion> motions() throws OwnAmounts.Refused {
     List<OwnParts.OwnMotion> motions = new ArrayList<>();
-    for (Section motion : all("motions")) {
+    for (Section motion : present("motions")) {
       if (motion.has("slide") == motion.has("turn")) {
         motion.problem("a motion is either a slide or a turn", "write one of the two");
         continue;
@@ -198,7 +198,7 @@ final class OwnPartsMapper {
 
   private List<OwnParts.OwnStep> steps() throws OwnAmounts.Refused {
     List<OwnParts.OwnStep> steps = new ArrayList<>();
-    for (Section step : all("steps")) {
+    for (Section step : present("steps")) {
       List<String> cautions = new ArrayList<>();
       for (Section.Entry caution : step.entries("cautions")) {
         cautions.add(((Item.Scalar) caution.item()).text());
@@ -213,33 +213,16 @@ final class OwnPartsMapper {
     return steps;
   }
 
-  private List<Section> all(String list) throws OwnAmounts.Refused {
-    List<Section> sections = new ArrayList<>();
-    Item.Member member = unit.tree().members().get(list);
-    if (member != null && member.value() instanceof Item.Listing listing) {
-      JsonNode schema = BriefSchema.items(BriefSchema.key(UnitSchema.FILE.expanded(), list));
-      for (Item item : listing.items()) {
-        String path = list + "[" + sections.size() + "]";
-        Item settled = amounts.settled(item, schema, path, f -> f.number(known));
-        sections.add(Section.of(reading, schema, path, settled));
-      }
-    }
-    return sections;
-  }
-
   /** Those whose condition holds; panels and bodies that are left out are remembered. */
   private List<Section> present(String list) throws OwnAmounts.Refused {
     List<Section> present = new ArrayList<>();
-    Item.Member member = unit.tree().members().get(list);
-    if (member == null || !(member.value() instanceof Item.Listing listing)) {
-      return present;
-    }
-    JsonNode schema = BriefSchema.items(BriefSchema.key(UnitSchema.FILE.expanded(), list));
+    JsonNode schema = UnitSchema.items(list);
     int number = 0;
-    for (Item item : listing.items()) {
+    for (Item item : unit.list(list)) {
       String path = list + "[" + number++ + "]";
       Section raw = Section.of(reading, schema, path, item);
-      if (!raw.has("when") || condition(raw, "when")) {
+      boolean conditional = ((Item.Table) item).members().containsKey("when");
+      if (!conditional || condition(raw, "when")) {
         Item settled = amounts.settled(item, schema, path, f -> f.number(known));
         present.add(Section.of(reading, schema, path, settled));
       } else if (!list.equals("joints")) {

@@ -1,5 +1,7 @@
 package sawstead.intake;
 
+import com.fasterxml.jackson.databind.JsonNode;
+
 /** The JSON Schema (draft 2020-12) of a file with a unit of the user's own. */
 public final class UnitSchema {
 
@@ -10,5 +12,10 @@ public final class UnitSchema {
   /** The schema as text, as {@code sawstead schema --unit} prints it. */
   public static String text() {
     return FILE.text();
+  }
+
+  /** The schema of the entries of a list of a unit file, with every reference followed. */
+  static JsonNode items(String list) {
+    return BriefSchema.items(BriefSchema.key(FILE.expanded(), list));
   }
 }

@@ -1,5 +1,6 @@
 package sawstead.station;
 
+import sawstead.brief.Footing;
 import sawstead.solid.Box;
 import sawstead.solid.Vec;
 
@@ -36,6 +37,24 @@ public record Area(double left, double right, double front, double rear) {
   /** Smaller by {@code margin} on all four sides; refused when nothing would be left. */
   public Area inset(double margin) {
     return new Area(left + margin, right - margin, front + margin, rear - margin);
+  }
+
+  /** What a footing measured from the blade and the table's front edge takes up. */
+  public static Area of(Footing footing) {
+    return new Area(
+        -footing.left().nominal(),
+        footing.right().nominal(),
+        footing.front().nominal(),
+        footing.rear().nominal());
+  }
+
+  /** The smallest rectangle around both. */
+  public Area around(Area other) {
+    return new Area(
+        Math.min(left, other.left),
+        Math.max(right, other.right),
+        Math.min(front, other.front),
+        Math.max(rear, other.rear));
   }
 
   /** Whether the other rectangle lies inside this one; a shared side counts as inside. */

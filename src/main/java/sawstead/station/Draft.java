@@ -25,7 +25,6 @@ import sawstead.solid.Box;
 import sawstead.solid.Feature;
 import sawstead.solid.Placement;
 import sawstead.solid.Solid;
-import sawstead.solid.Solids;
 import sawstead.solid.Vec;
 
 /**
@@ -111,8 +110,8 @@ public final class Draft {
 
   /** Adds an upright box of that kind. */
   public void box(PartKind kind, String id, Box box, double mass) {
-    Vec size = box.size();
-    body(kind, id, Solids.box(size.x(), size.y(), size.z()), Placement.at(box.low()), mass);
+    demandNew(id);
+    bodies.put(id, Part.box(kind, id, box, mass));
   }
 
   /** All bodies that are not panels, as they are by now. */

@@ -3,6 +3,10 @@ package sawstead.station;
 import java.util.Objects;
 import java.util.Optional;
 import sawstead.solid.Body;
+import sawstead.solid.Box;
+import sawstead.solid.Placement;
+import sawstead.solid.Solids;
+import sawstead.solid.Vec;
 
 /**
  * A body of the station and what it is made of.
@@ -22,6 +26,13 @@ public record Part(PartKind kind, Optional<String> stock, double mass, Body body
     if (!(mass >= 0)) {
       throw new IllegalArgumentException(body.id() + " has no mass: " + mass);
     }
+  }
+
+  /** An upright box of no sheet, in the station's frame. */
+  public static Part box(PartKind kind, String id, Box box, double mass) {
+    Vec size = box.size();
+    Body body = new Body(id, Solids.box(size.x(), size.y(), size.z()), Placement.at(box.low()));
+    return new Part(kind, Optional.empty(), mass, body);
   }
 
   public String id() {

@@ -2,7 +2,6 @@ package sawstead.station;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sawstead.brief.MiterSlot;
 import sawstead.brief.Router;
@@ -165,9 +164,9 @@ public record Routing(
     words.append(format.withUnit(bit)).append(" bit, ").append(passes.size());
     words.append(passes.size() == 1 ? " pass at " : " passes at ");
     for (int i = 0; i < passes.size(); i++) {
-      words.append(i == 0 ? "" : ", ").append(String.format(Locale.ROOT, "%.1f", passes.get(i)));
+      words.append(i == 0 ? "" : ", ").append(format.near(passes.get(i)));
     }
-    words.append(" mm deep; guide ");
+    words.append(" deep; guide ");
     for (int i = 0; i < guides.size(); i++) {
       Guide guide = guides.get(i);
       words.append(i == 0 ? "" : ", then ");

@@ -2,7 +2,6 @@ package sawstead.station;
 
 import java.util.List;
 import java.util.stream.Stream;
-import sawstead.brief.Footing;
 import sawstead.brief.Saw;
 
 /**
@@ -17,6 +16,9 @@ import sawstead.brief.Saw;
  * @param taken all of the floor plan that saw and station take up, fence and rails included
  */
 public record SawPlace(Saw saw, Area table, Area body, double feet, double top, Area taken) {
+
+  /** Lids that hang at the outfeed's sides open beyond its walls, mm. */
+  private static final double OUTFEED = 400;
 
   /** The saw on its station. */
   public static SawPlace of(Site site) {
@@ -37,22 +39,23 @@ public record SawPlace(Saw saw, Area table, Area body, double feet, double top, 
         site.body(),
         site.levels().sawFeet(),
         site.levels().table(),
-        around(Stream.concat(station, reach(site.saw(), site.table()).stream()).toList()));
+        Stream.concat(station, reach(site.saw(), site.table()).stream())
+            .reduce(Area::around)
+            .orElseThrow());
   }
-
-  /** Lids that hang at the outfeed's sides open beyond its walls, mm. */
-  private static final double OUTFEED = 400;
 
   /** The saw on the floor. */
   public static SawPlace alone(Saw saw) {
     double left = saw.blade().leftEdge().nominal();
     Area table =
         new Area(-left, saw.table().width().nominal() - left, 0, saw.table().depth().nominal());
-    Footing f = saw.body();
-    Area body =
-        new Area(-f.left().nominal(), f.right().nominal(), f.front().nominal(), f.rear().nominal());
     return new SawPlace(
-        saw, table, body, 0, saw.table().height().nominal(), around(reach(saw, table)));
+        saw,
+        table,
+        Area.of(saw.body()),
+        0,
+        saw.table().height().nominal(),
+        reach(saw, table).stream().reduce(Area::around).orElseThrow());
   }
 
   /** What table, rails and fence reach over. */
@@ -68,17 +71,5 @@ public record SawPlace(Saw saw, Area table, Area body, double feet, double top, 
       right = Math.max(right, rail.right().nominal() + saw.fence().runOut().nominal());
     }
     return List.of(table, new Area(-left, right, table.front(), table.rear()));
-  }
-
-  private static Area around(List<Area> areas) {
-    return areas.stream()
-        .reduce(
-            (a, b) ->
-                new Area(
-                    Math.min(a.left(), b.left()),
-                    Math.max(a.right(), b.right()),
-                    Math.min(a.front(), b.front()),
-                    Math.max(a.rear(), b.rear())))
-        .orElseThrow();
   }
 }

@@ -2,7 +2,6 @@ package sawstead.station;
 
 import java.util.Optional;
 import sawstead.brief.Brief;
-import sawstead.brief.Footing;
 import sawstead.brief.Mount;
 import sawstead.brief.OutfeedWish;
 import sawstead.brief.Rail;
@@ -80,8 +79,8 @@ final class Surveyor {
             mm(saw.table().width()) - mm(saw.blade().leftEdge()),
             0,
             mm(saw.table().depth()));
-    Area feet = area(saw.feet().outline());
-    Area body = area(saw.body());
+    Area feet = Area.of(saw.feet().outline());
+    Area body = Area.of(saw.body());
     double lidFront =
         table.rear() + saw.fence().rear().map(r -> mm(r.out())).orElse(0.0) + BEHIND_RAIL;
     double obstacle = obstacle(table, body);
@@ -305,11 +304,6 @@ final class Surveyor {
   private boolean alongRail(Area wing, Rail rail) {
     return wing.left() < mm(rail.right()) + mm(saw.fence().runOut())
         && -mm(rail.left()) < wing.right();
-  }
-
-  private static Area area(Footing footing) {
-    return new Area(
-        -mm(footing.left()), mm(footing.right()), mm(footing.front()), mm(footing.rear()));
   }
 
   private static double mm(Measured measured) {

@@ -3,6 +3,7 @@ package sawstead.station.unit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sawstead.brief.Brief;
 import sawstead.brief.CutFace;
@@ -46,7 +47,7 @@ final class DrawnUnit implements Unit {
 
   /** One for each use of a unit file, in the order of the brief. */
   static List<Unit> of(Brief brief, Optional<Site> site) {
-    return java.util.stream.IntStream.range(0, brief.own().size())
+    return IntStream.range(0, brief.own().size())
         .<Unit>mapToObj(i -> new DrawnUnit(brief, site, i))
         .toList();
   }
@@ -158,8 +159,7 @@ final class DrawnUnit implements Unit {
   }
 
   private String known(Draft draft, String id) {
-    boolean there = draft.hasBoard(id) || draft.bodies().stream().anyMatch(b -> b.id().equals(id));
-    if (!there) {
+    if (!draft.hasBoard(id) && !draft.hasBody(id)) {
       throw new DesignException(
           path(),
           unit.id() + " (" + unit.file() + "): there is no " + id,

@@ -84,7 +84,7 @@ final class ExtraUnit implements Unit {
       ExtraPanel extra = brief.extras().get(i);
       List<Fastener> screws = new ArrayList<>();
       for (ExtraScrew screw : extra.screws()) {
-        if (draft.boards().stream().noneMatch(b -> b.id().equals(screw.into()))) {
+        if (!draft.hasBoard(screw.into())) {
           throw new DesignException(
               "extras[" + i + "].screws",
               "there is no panel " + screw.into() + " for the thread to hold in",

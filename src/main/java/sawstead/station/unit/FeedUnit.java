@@ -138,14 +138,13 @@ final class FeedUnit implements Unit {
     if (keep > furthest) {
       throw new DesignException(
           "feeds",
-          "the fence goes to %.1f mm from the blade, and %s wants %.1f mm"
-              .formatted(furthest, feed.id(), keep),
-          "write `keep: %.1f mm` or less, or cut it another way".formatted(furthest));
+          "the fence goes to %s from the blade, and %s wants %s"
+              .formatted(draft.length(furthest), feed.id(), draft.length(keep)),
+          "write a `keep` of %s or less, or cut it another way".formatted(draft.length(furthest)));
     }
     Map<String, Double> fence = new TreeMap<>();
     List<String> aside = new ArrayList<>(List.of("saw/blade", "saw/guard"));
-    Optional<Mover> travel = draft.movers().stream().filter(m -> m.id().equals(FENCE)).findFirst();
-    if (travel.isPresent()) {
+    if (draft.hasMover(FENCE)) {
       fence.put(FENCE, face);
     } else {
       aside.addAll(List.of("saw/fence", "saw/fence-clamp"));
@@ -197,7 +196,6 @@ final class FeedUnit implements Unit {
       List<Part> guests,
       List<String> aside,
       Map<String, Double> others) {
-    List<String> present = draft.bodies().stream().map(Part::id).toList();
     List<Contact> contacts = new ArrayList<>();
     for (Part guest : guests) {
       // A clamp is drawn flush with the table's top, and a board rests on what carries it.
@@ -213,7 +211,7 @@ final class FeedUnit implements Unit {
             contacts,
             new Setting(
                 Placement.identity(),
-                aside.stream().filter(present::contains).toList(),
+                aside.stream().filter(draft::hasBody).toList(),
                 others,
                 guests)));
   }

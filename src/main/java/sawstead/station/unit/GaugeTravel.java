@@ -58,8 +58,7 @@ final class GaugeTravel implements Unit {
 
   @Override
   public void join(Draft draft) {
-    List<String> aside =
-        Stream.of("saw/fence", "saw/fence-clamp").filter(id -> has(draft, id)).toList();
+    List<String> aside = Stream.of("saw/fence", "saw/fence-clamp").filter(draft::hasBody).toList();
     for (int n = 1; n <= site.saw().slots().size(); n++) {
       MiterSlot slot = site.saw().slots().get(n - 1);
       double from = site.table().front() - Groove.BAR_AHEAD;
@@ -85,10 +84,6 @@ final class GaugeTravel implements Unit {
                       List.of(),
                       Setting.aside(more).with(List.of(w)))));
     }
-  }
-
-  private static boolean has(Draft draft, String id) {
-    return draft.bodies().stream().anyMatch(p -> p.id().equals(id));
   }
 
   /** Where the head's face is when its job is done: behind the blade, y. */
@@ -139,11 +134,6 @@ final class GaugeTravel implements Unit {
   }
 
   private static Part part(String id, Vec low, Vec high) {
-    Vec size = new Box(low, high).size();
-    return new Part(
-        PartKind.ENVELOPE,
-        Optional.empty(),
-        0,
-        new Body(id, Solids.box(size.x(), size.y(), size.z()), Placement.at(low)));
+    return Part.box(PartKind.ENVELOPE, id, new Box(low, high), 0);
   }
 }

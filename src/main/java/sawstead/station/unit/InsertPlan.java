@@ -5,7 +5,9 @@ import sawstead.brief.InsertWish;
 import sawstead.brief.OwnedBlade;
 import sawstead.brief.Saw;
 import sawstead.brief.Sheet;
+import sawstead.measure.LengthFormat;
 import sawstead.station.DesignException;
+import sawstead.station.Gauge;
 import sawstead.station.SawPlace;
 
 /**
@@ -54,10 +56,14 @@ record InsertPlan(
             brief.sheet(wish.sheet()),
             ThroatOutline.of(place.saw().throat()));
     if (plan.halfLength() < LEAST_BODY || plan.halfWidth() < LEAST_BODY / 2) {
+      LengthFormat words = LengthFormat.of(brief.units());
       throw new DesignException(
           "saw.throat",
-          "the throat (%.0f x %.0f mm, a ledge of %.0f mm) leaves no room for an insert"
-              .formatted(plan.throat.length(), plan.throat.width(), plan.throat.ledgeWidth()),
+          "the throat (%s x %s, a ledge of %s) leaves no room for an insert"
+              .formatted(
+                  words.near(plan.throat.length()),
+                  words.near(plan.throat.width()),
+                  words.near(plan.throat.ledgeWidth())),
           "measure length, width, ledgeWidth and corners of the throat again");
     }
     return plan;
@@ -99,9 +105,7 @@ record InsertPlan(
 
   /** Half of the blade's chord at the table, blade at its highest. */
   double halfChord() {
-    double radius = blade.diameter().nominal() / 2;
-    double up =
-        saw().blade().height().nominal() - (saw().blade().diameter().nominal() / 2 - radius);
-    return SawUnit.halfChord(radius, up, 0);
+    double crown = SawUnit.crown(Gauge.nominal(), saw(), blade);
+    return SawUnit.halfChord(blade.diameter().nominal() / 2, crown, 0);
   }
 }

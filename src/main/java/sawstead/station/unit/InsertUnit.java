@@ -2,7 +2,6 @@ package sawstead.station.unit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import sawstead.brief.Knife;
 import sawstead.joinery.Board;
@@ -208,11 +207,8 @@ final class InsertUnit implements Unit {
         Remark.Weight.NOTE,
         "insert-level",
         List.of(plan.id()),
-        String.format(
-            Locale.ROOT,
-            "the insert's rim is %.1f mm thick, which holds no levelling screw; it lies %.1f mm shy",
-            plan.rim(),
-            InsertPlan.SHY),
+        "the insert's rim is %s thick, which holds no levelling screw; it lies %s shy"
+            .formatted(draft.length(plan.rim()), draft.length(InsertPlan.SHY)),
         "level it with layers of tape under the rim until a straightedge passes over it");
   }
 

@@ -1,6 +1,5 @@
 package sawstead.station.unit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sawstead.solid.Axis;
@@ -50,8 +49,7 @@ record PlugTravel(String id, Vec at, Axis axis, double across, boolean square) {
     boolean down = axis == Axis.Z;
     Vec direction = down ? axis.unit().scale(-1) : axis.unit();
     double middle = down ? high + CLEAR + LENGTH / 2 : low - CLEAR - LENGTH / 2;
-    List<String> present = new ArrayList<>(aside);
-    present.removeIf(a -> draft.bodies().stream().noneMatch(p -> p.id().equals(a)));
+    List<String> present = aside.stream().filter(draft::hasBody).toList();
     draft.mover(
         new Mover(
             id + "-passes",

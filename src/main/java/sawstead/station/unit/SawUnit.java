@@ -7,6 +7,7 @@ import sawstead.brief.Fence;
 import sawstead.brief.HandWheel;
 import sawstead.brief.Knife;
 import sawstead.brief.MiterSlot;
+import sawstead.brief.OwnedBlade;
 import sawstead.brief.Protrusion;
 import sawstead.brief.Rail;
 import sawstead.brief.Saw;
@@ -24,6 +25,7 @@ import sawstead.solid.Solids;
 import sawstead.solid.Vec;
 import sawstead.station.Area;
 import sawstead.station.Draft;
+import sawstead.station.Gauge;
 import sawstead.station.PartKind;
 import sawstead.station.SawPlace;
 import sawstead.station.Unit;
@@ -224,6 +226,12 @@ final class SawUnit implements Unit {
       draft.envelope(
           "saw/knife", new Area(-half, half, y[0], y[1]).between(under, top + GUARD_GAP - 1), 0);
     }
+  }
+
+  /** Greatest height of a blade above the table, mm: a smaller one stands lower on its arbor. */
+  static double crown(Gauge gauge, Saw saw, OwnedBlade blade) {
+    double smaller = gauge.read(saw.blade().diameter()) - gauge.read(blade.diameter());
+    return gauge.read(saw.blade().height()) - smaller / 2;
   }
 
   /** From where to where along y a knife stands in the throat, mm. */

@@ -1,11 +1,7 @@
 package sawstead.station.unit;
 
 import java.util.List;
-import java.util.Optional;
-import sawstead.solid.Body;
 import sawstead.solid.Box;
-import sawstead.solid.Placement;
-import sawstead.solid.Solids;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
 import sawstead.station.Area;
@@ -137,13 +133,8 @@ record SledClamp(SledPlan plan, Vec kept) {
   }
 
   private Part guest(String name, Box box, Vec by) {
-    Vec size = box.size();
-    return new Part(
-        PartKind.ENVELOPE,
-        Optional.empty(),
-        0,
-        new Body(
-            id(name), Solids.box(size.x(), size.y(), size.z()), Placement.at(box.low().plus(by))));
+    return Part.box(
+        PartKind.ENVELOPE, id(name), new Box(box.low().plus(by), box.high().plus(by)), 0);
   }
 
   void tellMotion(Draft draft) {

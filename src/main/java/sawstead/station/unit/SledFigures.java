@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import sawstead.brief.MiterSlot;
-import sawstead.brief.Saw;
 import sawstead.measure.Measured;
 import sawstead.station.FigureSum;
 import sawstead.station.Gauge;
@@ -41,24 +40,24 @@ final class SledFigures {
         "thickest",
         g ->
             List.of(
-                new Term("blade above the table", crown(g)),
+                new Term("blade above the table", plan.crown(g)),
                 new Term("base", -g.read(plan.sheet().thickness())),
                 new Term("teeth above the board", -SledPlan.TEETH)));
     add("widest", g -> List.of(new Term("fence to bridge", plan.widest())));
     add("longest", g -> List.of(new Term("blade to stop", plan.stopFarthest())));
     add(
         "chordAtBase",
-        g -> List.of(new Term("chord", 2 * chord(g, g.read(plan.sheet().thickness())))));
+        g -> List.of(new Term("chord", 2 * plan.halfChord(g, g.read(plan.sheet().thickness())))));
     add(
         "guardSpare",
         g -> {
           double base = g.read(plan.sheet().thickness());
-          double board = crown(g) - SledPlan.TEETH;
+          double board = plan.crown(g) - SledPlan.TEETH;
           return List.of(
               new Term("exit guard", plan.guard()),
               new Term("fence", 2 * base),
-              new Term("half chord at the base", -chord(g, base)),
-              new Term("half chord at the board's top", chord(g, board)));
+              new Term("half chord at the base", -plan.halfChord(g, base)),
+              new Term("half chord at the board's top", plan.halfChord(g, board)));
         });
   }
 
@@ -68,14 +67,15 @@ final class SledFigures {
         "engaged",
         g ->
             List.of(
-                new Term("sled's edge before the cut", start(g)),
+                new Term("sled's edge before the cut", plan.from(g)),
                 new Term("runner's far end in the sled", plan.runnerTo())));
+    double centre = SledParts.of(plan).centreY();
     add(
         "balance",
         g ->
             List.of(
-                new Term("sled's edge before the cut", start(g)),
-                new Term("balance point in the sled", SledParts.of(plan).centreY())));
+                new Term("sled's edge before the cut", plan.from(g)),
+                new Term("balance point in the sled", centre)));
     add(
         "intoOutfeed",
         g ->
@@ -99,24 +99,5 @@ final class SledFigures {
             List.of(
                 new Term("slot", g.read(slot.depth())),
                 new Term("runner", -g.read(plan.runnerSheet().thickness()))));
-  }
-
-  /** Stand of the sled before a cut of the widest board. */
-  private double start(Gauge g) {
-    return g.read(plan.saw().blade().arbor())
-        - chord(g, g.read(plan.sheet().thickness()))
-        - SledPlan.BEFORE_CUT
-        - plan.face()
-        - plan.widest();
-  }
-
-  private double crown(Gauge g) {
-    Saw saw = plan.saw();
-    return g.read(saw.blade().height())
-        - (g.read(saw.blade().diameter()) - g.read(plan.blade().diameter())) / 2;
-  }
-
-  private double chord(Gauge g, double height) {
-    return SawUnit.halfChord(g.read(plan.blade().diameter()) / 2, crown(g), height);
   }
 }

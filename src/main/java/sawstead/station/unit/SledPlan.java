@@ -14,9 +14,11 @@ import sawstead.brief.Sheet;
 import sawstead.brief.Side;
 import sawstead.brief.SledKind;
 import sawstead.brief.SledWish;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Measured;
 import sawstead.station.Area;
 import sawstead.station.DesignException;
+import sawstead.station.Gauge;
 import sawstead.station.SawPlace;
 
 /**
@@ -121,6 +123,11 @@ record SledPlan(
   private static final double WIDEST_SMALL = 120;
   private static final double NARROWEST_SMALL = 80;
 
+  /** Free floor between the station and a sled that is kept beside it, and between two sleds. */
+  private static final double ASIDE = 300;
+
+  private static final double NEXT_SLED = 1200;
+
   /**
    * Solves a sled.
    *
@@ -148,10 +155,11 @@ record SledPlan(
             0,
             wish.widest().map(Measured::nominal).orElse(WIDEST));
     if (first.thickest() < 10) {
+      LengthFormat words = LengthFormat.of(brief.units());
       throw new DesignException(
           first.path() + ".sheet",
-          "the blade stands %.0f mm above the table, and a base of %.1f mm leaves nothing of it to cut with"
-              .formatted(first.crown(), first.base()),
+          "the blade stands %s above the table, and a base of %s leaves nothing of it to cut with"
+              .formatted(words.near(first.crown()), words.near(first.base())),
           "choose a thinner sheet for the sled");
     }
     SledPlan guarded =
@@ -294,18 +302,22 @@ record SledPlan(
     return blade.kerf().nominal();
   }
 
-  private double radius() {
-    return blade.diameter().nominal() / 2;
+  /** Greatest height of the mounted blade above the table. */
+  double crown() {
+    return crown(Gauge.nominal());
   }
 
-  /** Greatest height of the mounted blade: a smaller one stands lower on the same arbor. */
-  double crown() {
-    return saw().blade().height().nominal() - (saw().blade().diameter().nominal() / 2 - radius());
+  double crown(Gauge gauge) {
+    return SawUnit.crown(gauge, saw(), blade);
   }
 
   /** Half the mounted blade's chord at a height above the table. */
   double halfChord(double height) {
-    return SawUnit.halfChord(radius(), crown(), height);
+    return halfChord(Gauge.nominal(), height);
+  }
+
+  double halfChord(Gauge gauge, double height) {
+    return SawUnit.halfChord(gauge.read(blade.diameter()) / 2, crown(gauge), height);
   }
 
   double thickest() {
@@ -357,7 +369,12 @@ record SledPlan(
 
   /** Stand of the sled before a cut of the widest board. */
   double from() {
-    return arbor() - halfChord(base()) - BEFORE_CUT - face() - widest;
+    return from(Gauge.nominal());
+  }
+
+  double from(Gauge gauge) {
+    double reached = halfChord(gauge, gauge.read(sheet.thickness()));
+    return gauge.read(saw().blade().arbor()) - reached - BEFORE_CUT - face() - widest;
   }
 
   /** Stand of the sled when the stop ends the cut. */
@@ -420,9 +437,4 @@ record SledPlan(
         ? new Area(taken.right() + room, taken.right() + room + left + right, 0, depth())
         : new Area(taken.left() - room - left - right, taken.left() - room, 0, depth());
   }
-
-  /** Free floor between the station and a sled that is kept beside it, and between two sleds. */
-  private static final double ASIDE = 300;
-
-  private static final double NEXT_SLED = 1200;
 }

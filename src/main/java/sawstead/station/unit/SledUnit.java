@@ -1,6 +1,7 @@
 package sawstead.station.unit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -10,7 +11,6 @@ import sawstead.measure.LengthFormat;
 import sawstead.solid.Box;
 import sawstead.solid.Placement;
 import sawstead.solid.Slide;
-import sawstead.solid.Solids;
 import sawstead.solid.Vec;
 import sawstead.station.Area;
 import sawstead.station.Contact;
@@ -40,6 +40,9 @@ final class SledUnit implements Unit {
 
   /** Density of an aluminium track with its slot, kg per cubic mm of its box (no source). */
   private static final double TRACK_DENSITY = 1.4e-6;
+
+  /** Bending stiffness of plywood, N/mm2 (REF-PLY-11: 6960 to 8550). */
+  private static final double BENDING = 7500;
 
   private final SledPlan plan;
   private final SledParts parts;
@@ -171,7 +174,7 @@ final class SledUnit implements Unit {
   /** The outermost screws of the fence are its pivot and its squaring screw. */
   private void tellSquaring(Draft draft, List<Fastener> screws) {
     List<Fastener> along =
-        screws.stream().sorted(java.util.Comparator.comparingDouble(f -> f.at().x())).toList();
+        screws.stream().sorted(Comparator.comparingDouble(f -> f.at().x())).toList();
     if (along.size() < 2) {
       draft.remark(
           Remark.Weight.MIND,
@@ -270,13 +273,8 @@ final class SledUnit implements Unit {
   }
 
   private Part board(String name, double left, double right, double z) {
-    Placement at = Placement.at(new Vec(left, plan.face(), z));
-    return new Part(
-        PartKind.ENVELOPE,
-        java.util.Optional.empty(),
-        0,
-        new sawstead.solid.Body(
-            id(name), Solids.box(right - left, plan.widest(), plan.thickest()), at));
+    Area area = new Area(left, right, plan.face(), plan.face() + plan.widest());
+    return Part.box(PartKind.ENVELOPE, id(name), area.between(z, z + plan.thickest()), 0);
   }
 
   private void tellRemarks(Draft draft) {
@@ -296,16 +294,12 @@ final class SledUnit implements Unit {
           Remark.Weight.NOTE,
           "sled-shims",
           List.of(id(runner.part())),
-          String.format(
-              Locale.ROOT,
-              "the base rides on the table: %s is %.1f mm lower than its slot",
-              id(runner.part()),
-              below),
-          String.format(
-              Locale.ROOT,
-              "for the glue-up lay shims of %.1f mm under it, so that it stands %.1f mm proud, and wax the slot",
-              below + plan.wish().proud().nominal(),
-              plan.wish().proud().nominal()));
+          "the base rides on the table: %s is %s lower than its slot"
+              .formatted(id(runner.part()), draft.length(below)),
+          "for the glue-up lay shims of %s under it, so that it stands %s proud, and wax the slot"
+              .formatted(
+                  draft.length(below + plan.wish().proud().nominal()),
+                  draft.length(plan.wish().proud().nominal())));
     }
     if (!plan.wish().bridge()) {
       double reach = plan.depth() - plan.face();
@@ -316,18 +310,12 @@ final class SledUnit implements Unit {
           Remark.Weight.NOTE,
           "bridge-out",
           about,
-          String.format(
-              Locale.ROOT,
-              "without a bridge only fence and uncut edge hold the halves of the base together; lifted, the lighter one sags %.1f mm under 20 N at its far corner, but boards wider than %s may reach beyond the base",
-              sag,
-              length(plan.widest())),
+          "without a bridge only fence and uncut edge hold the halves of the base together; lifted, the lighter one sags %s under 20 N at its far corner, but boards wider than %s may reach beyond the base"
+              .formatted(draft.length(sag), length(plan.widest())),
           "lift it by the fence, and keep its far edge from knocks; add the bridge if you do not"
               + " need the width");
     }
   }
-
-  /** Bending stiffness of plywood, N/mm2 (REF-PLY-11: 6960 to 8550). */
-  private static final double BENDING = 7500;
 
   private void tellStep(Draft draft) {
     draft.step(

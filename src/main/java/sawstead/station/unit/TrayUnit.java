@@ -31,12 +31,7 @@ final class TrayUnit implements Unit {
     this.site = site;
     t = site.thickness();
     Area bay = new StandFrame(site).bay().inset(t);
-    wanted =
-        new Area(
-            -footing.left().nominal(),
-            footing.right().nominal(),
-            footing.front().nominal(),
-            footing.rear().nominal());
+    wanted = Area.of(footing);
     opening =
         new Area(
             Math.max(wanted.left(), bay.left()),
