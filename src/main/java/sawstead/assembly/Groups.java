@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import sawstead.joinery.Fastener;
 import sawstead.station.Contact;
+import sawstead.station.Part;
 import sawstead.station.PartKind;
 import sawstead.station.Step;
 
@@ -107,17 +108,12 @@ final class Groups {
 
   private String nameOf(List<Integer> things) {
     String first = stage.thing(things.get(0)).name();
-    String unit = unit(first);
+    String unit = Part.unit(first);
     boolean leg = first.startsWith("stand/leg-");
     if (things.size() == 1) {
       return first;
     }
     return leg ? first.substring(0, "stand/leg-1".length()) : unit;
-  }
-
-  private static String unit(String id) {
-    int slash = id.indexOf('/');
-    return slash < 0 ? id : id.substring(0, slash);
   }
 
   /** How many parts of a set hang together, those that nothing holds left out. */

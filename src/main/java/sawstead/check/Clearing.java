@@ -14,6 +14,7 @@ import sawstead.solid.Placement;
 import sawstead.solid.Sweep;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
+import sawstead.station.Part;
 import sawstead.station.Situation;
 import sawstead.station.Station;
 
@@ -72,8 +73,7 @@ final class Clearing {
 
   /** A unit moves as a whole; panels of the user's own move alone. */
   private static String unitOf(String id) {
-    int slash = id.indexOf('/');
-    String first = slash < 0 ? id : id.substring(0, slash);
+    String first = Part.unit(id);
     return UNITS.contains(first) ? first : id;
   }
 

@@ -51,8 +51,7 @@ final class Bench {
   }
 
   private static Complaint placed(Path file, Complaint complaint) {
-    int line = BriefLines.lineOf(file, complaint.where());
-    String where = file + (line > 0 ? ":" + line : "") + ", " + complaint.where();
+    String where = place(file, complaint.where());
     return new Complaint(complaint.code(), complaint.what(), where, complaint.remedy());
   }
 
@@ -71,9 +70,12 @@ final class Bench {
     try {
       return PocketSides.settled(turned -> Units.station(brief, turned));
     } catch (DesignException e) {
-      int line = BriefLines.lineOf(file, e.path());
-      String where = file + (line > 0 ? ":" + line : "") + ", " + e.path();
-      throw new Refusal(List.of(new Trouble(e.getMessage(), where, e.remedy())));
+      throw new Refusal(List.of(new Trouble(e.getMessage(), place(file, e.path()), e.remedy())));
     }
+  }
+
+  private static String place(Path file, String path) {
+    int line = BriefLines.lineOf(file, path);
+    return file + (line > 0 ? ":" + line : "") + ", " + path;
   }
 }

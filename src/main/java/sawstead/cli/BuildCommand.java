@@ -71,7 +71,8 @@ final class BuildCommand implements Callable<Integer> {
               BreakdownFiles.write(
                   breakdown.get(), name -> draft.open(FileName.parse("breakdown/" + name)));
             }
-          });
+          },
+          name -> {});
     } catch (ExportException e) {
       throw new Refusal(List.of(new Trouble(e.what(), e.where(), e.remedy())));
     }

@@ -160,7 +160,7 @@ final class SquareCommand implements Callable<Integer> {
     boolean fiveCuts = a != null || b != null;
     int methods = (triangle ? 1 : 0) + (trySquare ? 1 : 0) + (fiveCuts ? 1 : 0);
     if (methods != 1) {
-      refuse(
+      throw refusal(
           methods == 0 ? "nothing was measured" : "two ways of measuring are mixed",
           "give --a, --b and --length; or --along-fence, --along-kerf and --diagonal; or --gap and"
               + " --length");
@@ -181,8 +181,7 @@ final class SquareCommand implements Callable<Integer> {
       stop();
       return new FiveCuts(hand, end, atA, atB, strip).squareness();
     } catch (IllegalArgumentException e) {
-      refuse(e.getMessage(), "measure again, and look at the units");
-      throw e;
+      throw refusal(e.getMessage(), "measure again, and look at the units");
     }
   }
 
@@ -283,7 +282,7 @@ final class SquareCommand implements Callable<Integer> {
     }
   }
 
-  private void refuse(String what, String remedy) throws Refusal {
-    throw new Refusal(List.of(new Trouble(what, "square", remedy)));
+  private static Refusal refusal(String what, String remedy) {
+    return new Refusal(List.of(new Trouble(what, "square", remedy)));
   }
 }

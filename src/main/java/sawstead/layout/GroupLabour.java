@@ -3,6 +3,7 @@ package sawstead.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import sawstead.layout.packing.Labour;
 import sawstead.layout.packing.PackedSheet;
 
@@ -11,20 +12,21 @@ import sawstead.layout.packing.PackedSheet;
  * fence or stop, cuts along the rail), then all cuts.
  */
 final class GroupLabour implements Labour {
-  private final BoardGroup group;
-  private final CuttingRules rules;
-  private final Set<Integer> matched;
+  /** By kind of sheet; each knows the best trim of its sheet, which is worth finding once. */
+  private final List<Dissection> dissections;
 
   GroupLabour(CutRequest request, BoardGroup group) {
-    this.group = group;
-    this.matched = Set.copyOf(group.matched());
-    this.rules = new CuttingRules(request.limits(), request.kerfs(), group.board());
+    Set<Integer> matched = Set.copyOf(group.matched());
+    CuttingRules rules = new CuttingRules(request.limits(), request.kerfs(), group.board());
+    dissections =
+        IntStream.range(0, group.problem().sheets().size())
+            .mapToObj(kind -> new Dissection(rules, group.room(), matched, group.stock(kind)))
+            .toList();
   }
 
   /** One sheet taken apart. */
   SawNode tree(PackedSheet sheet) {
-    Stock stock = group.stock(sheet.kind());
-    return new Dissection(rules, group.room(), matched, stock).sheet(sheet.tile());
+    return dissections.get(sheet.kind()).sheet(sheet.tile());
   }
 
   @Override

@@ -46,7 +46,12 @@ public record Part(PartKind kind, Optional<String> stock, double mass, Body body
 
   /** The unit it belongs to: the first word of its id. */
   public String unit() {
-    int slash = id().indexOf('/');
-    return slash < 0 ? id() : id().substring(0, slash);
+    return unit(id());
+  }
+
+  /** The first word of an id: the unit that what bears it belongs to. */
+  public static String unit(String id) {
+    int slash = id.indexOf('/');
+    return slash < 0 ? id : id.substring(0, slash);
   }
 }

@@ -83,7 +83,7 @@ class RebuiltStationTest {
 
   private void assertRebuilds(Report report) throws IOException {
     Path built = folder.resolve("built");
-    BuildWriter.write(report, built, StlForm.BINARY);
+    BuildWriter.write(report, built, StlForm.BINARY, draft -> {}, name -> {});
     JsonNode written =
         new ObjectMapper().readTree(Files.readAllBytes(built.resolve("report.json")));
     JsonNode answer = OutsideTool.node("rebuild.mjs", built).json();

@@ -50,4 +50,13 @@ public enum DxfUnit {
         BigDecimal.valueOf(from(length)).setScale(decimals, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
+
+  /** A length in mm within a layer's name, where old versions allow no point: {@code 88mm9}. */
+  public String inName(double length) {
+    String figure = figure(length);
+    int point = figure.indexOf('.');
+    return point < 0
+        ? figure + symbol
+        : figure.substring(0, point) + symbol + figure.substring(point + 1);
+  }
 }

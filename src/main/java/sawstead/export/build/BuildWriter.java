@@ -15,26 +15,10 @@ public final class BuildWriter {
    * Writes a folder, or replaces the one that an earlier build wrote there.
    *
    * @param form of the STL files
+   * @param more writes files of rooms that this one does not know, last
+   * @param opened is told the relative path of each file when it is begun
    * @throws sawstead.export.ExportException when the folder cannot be written; what stood there is
    *     then unchanged
-   */
-  public static void write(Report report, Path folder, StlForm form) {
-    write(report, folder, form, draft -> {});
-  }
-
-  /**
-   * The same, and files of rooms that this one does not know.
-   *
-   * @param more writes them into the folder, last
-   */
-  public static void write(Report report, Path folder, StlForm form, OutputFolder.Contents more) {
-    write(report, folder, form, more, name -> {});
-  }
-
-  /**
-   * The same, and tells of each file.
-   *
-   * @param opened is told the relative path of each file when it is begun
    */
   public static void write(
       Report report,

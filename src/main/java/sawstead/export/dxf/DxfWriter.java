@@ -2,7 +2,6 @@ package sawstead.export.dxf;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import sawstead.drawing.dxf.DxfDrawing;
 import sawstead.drawing.dxf.DxfFile;
 import sawstead.drawing.dxf.DxfUnit;
 import sawstead.drawing.dxf.DxfVersion;
@@ -40,7 +39,6 @@ public final class DxfWriter {
    * @param panel in mm
    */
   public void write(String id, Panel panel, OutputStream out) throws IOException {
-    PanelDrawing drawing = PanelDrawing.of(id, panel, version, unit);
-    DxfFile.write(new DxfDrawing(drawing.things()), version, unit, out);
+    DxfFile.write(PanelDrawing.of(id, panel, version, unit), version, unit, out);
   }
 }

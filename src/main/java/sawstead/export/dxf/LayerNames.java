@@ -68,20 +68,12 @@ final class LayerNames {
     String side = face.name().toLowerCase(Locale.ROOT);
     return layer(
         operation,
-        operation + "-" + depth(depth) + "-" + side,
+        operation + "-" + unit.inName(depth) + "-" + side,
         face == Face.FRONT ? RECESS_FRONT : RECESS_BACK);
   }
 
   private Layer layer(String operation, String name, int otherwise) {
     return new Layer(spelt(name), COLOURS.getOrDefault(operation, otherwise), FINE);
-  }
-
-  private String depth(double depth) {
-    String figure = unit.figure(depth);
-    int point = figure.indexOf('.');
-    return point < 0
-        ? figure + unit.symbol()
-        : figure.substring(0, point) + unit.symbol() + figure.substring(point + 1);
   }
 
   private String spelt(String name) {

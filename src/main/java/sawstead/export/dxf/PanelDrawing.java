@@ -3,6 +3,7 @@ package sawstead.export.dxf;
 import java.util.ArrayList;
 import java.util.List;
 import sawstead.drawing.dxf.Drawn;
+import sawstead.drawing.dxf.DxfDrawing;
 import sawstead.drawing.dxf.DxfUnit;
 import sawstead.drawing.dxf.DxfVersion;
 import sawstead.drawing.dxf.Extents;
@@ -14,20 +15,16 @@ import sawstead.solid.Panel;
 /**
  * A panel as things on layers: its outline, its features, and below all of them (at smaller v) a
  * label and an arrow along the grain.
- *
- * @param things in drawing order, the outline first
  */
-record PanelDrawing(List<Drawn> things) {
+final class PanelDrawing {
   // Text a tenth of the panel's lesser side tall, but readable on a screen and on a print.
   private static final double LEAST_HEIGHT = 5;
   private static final double GREATEST_HEIGHT = 20;
   private static final double LINE_PITCH = 1.6;
 
-  PanelDrawing {
-    things = List.copyOf(things);
-  }
+  private PanelDrawing() {}
 
-  static PanelDrawing of(String id, Panel panel, DxfVersion version, DxfUnit unit) {
+  static DxfDrawing of(String id, Panel panel, DxfVersion version, DxfUnit unit) {
     LayerNames layers = new LayerNames(version, unit);
     FeatureDrawing features = new FeatureDrawing(layers);
     List<Drawn> things = new ArrayList<>();
@@ -36,11 +33,7 @@ record PanelDrawing(List<Drawn> things) {
       things.addAll(features.of(feature));
     }
     label(things, layers.of("label"), panel, lines(id, panel, unit));
-    return new PanelDrawing(things);
-  }
-
-  private static Extents extents(List<Drawn> things) {
-    return things.stream().map(Drawn::extents).reduce(Extents::with).orElseThrow();
+    return new DxfDrawing(things);
   }
 
   private static List<String> lines(String id, Panel panel, DxfUnit unit) {
@@ -63,7 +56,7 @@ record PanelDrawing(List<Drawn> things) {
   }
 
   private static void label(List<Drawn> things, Layer layer, Panel panel, List<String> lines) {
-    Extents all = extents(things);
+    Extents all = new DxfDrawing(things).extents();
     double lesser = Math.min(panel.length(), panel.width());
     double height = Math.max(LEAST_HEIGHT, Math.min(GREATEST_HEIGHT, lesser / 10));
     double v = all.lowV() - height;

@@ -39,23 +39,32 @@ final class CutColumns {
    * @param height room below the figures, points
    */
   int columns(Paper paper, double height) throws IOException {
+    double longest = longest(paper);
     int best = 1;
     for (int n = 2; n <= 4; n++) {
-      best = size(paper, n, height) > size(paper, best, height) ? n : best;
+      best = size(paper, n, height, longest) > size(paper, best, height, longest) ? n : best;
     }
     return best;
   }
 
   /** Size of the letters in so many columns, points: what fits height and width. */
   double size(Paper paper, int columns, double height) throws IOException {
-    double size = LETTER * pitch(columns, height);
-    double width = width(paper, columns);
+    return size(paper, columns, height, longest(paper));
+  }
+
+  private double size(Paper paper, int columns, double height, double longest) {
+    return Math.min(LETTER * pitch(columns, height), width(paper, columns) / longest);
+  }
+
+  /** Width of the longest line of a cut, in sizes of its letters; 0 where nothing is cut. */
+  private double longest(Paper paper) throws IOException {
+    double longest = 0;
     for (CutRow row : rows) {
       if (row instanceof CutRow.OfCut cut) {
-        size = Math.min(size, width / run(paper, cut.step()));
+        longest = Math.max(longest, run(paper, cut.step()));
       }
     }
-    return size;
+    return longest;
   }
 
   private double pitch(int columns, double height) {

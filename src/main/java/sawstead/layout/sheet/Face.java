@@ -2,6 +2,8 @@ package sawstead.layout.sheet;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -84,5 +86,22 @@ final class Face {
       cut = cut.substring(0, cut.length() - 1);
     }
     return cut + "...";
+  }
+
+  /** The text in lines no wider than allowed, broken between words. */
+  List<String> lines(String text, double size, double room) throws IOException {
+    List<String> lines = new ArrayList<>();
+    String now = "";
+    for (String word : text.split(" ", -1)) {
+      String longer = now.isEmpty() ? word : now + " " + word;
+      if (!now.isEmpty() && width(longer, size) > room) {
+        lines.add(now);
+        now = word;
+      } else {
+        now = longer;
+      }
+    }
+    lines.add(now);
+    return lines;
   }
 }

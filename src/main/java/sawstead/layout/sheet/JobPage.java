@@ -70,20 +70,7 @@ final class JobPage {
   }
 
   private List<String> wrapped(String text, boolean heavy) throws IOException {
-    double room = paper.width() - 2 * Paper.MARGIN;
-    List<String> lines = new ArrayList<>();
-    StringBuilder now = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
-      String longer = now.length() == 0 ? word : now + " " + word;
-      if (now.length() > 0 && paper.face(heavy).width(longer, SIZE) > room) {
-        lines.add(now.toString());
-        now = new StringBuilder(word);
-      } else {
-        now = new StringBuilder(longer);
-      }
-    }
-    lines.add(now.toString());
-    return lines;
+    return paper.face(heavy).lines(text, SIZE, paper.width() - 2 * Paper.MARGIN);
   }
 
   private void heading(String text) throws IOException {
@@ -167,10 +154,10 @@ final class JobPage {
               + " x "
               + breakdown.words().length(sheet.width())
               + ";  "
-              + sheet.pieces().size()
-              + " panels;  "
-              + guided
-              + " guided cuts, "
+              + BreakdownText.count(sheet.pieces().size(), "panel", "panels")
+              + ";  "
+              + BreakdownText.count((int) guided, "guided cut", "guided cuts")
+              + ", "
               + (sheet.cuts().size() - guided)
               + " at the table saw",
           false,
@@ -178,36 +165,39 @@ final class JobPage {
     }
   }
 
+  /** From the first cut at the table saw on; a cut along the rail in between sets nothing. */
   private void settings() throws IOException {
     heading("Table saw, setting by setting");
-    String heading = "";
     int number = 0;
     List<ShopStep> group = new ArrayList<>();
-    boolean atTable = false;
-    for (ShopStep step : breakdown.steps()) {
-      atTable |= !step.isGuided();
-      if (!atTable) {
+    for (CutRow row : CutRow.of(breakdown, words)) {
+      if (row instanceof CutRow.OfCut cut) {
+        group.add(cut.step());
         continue;
       }
-      if (!words.setting(step).equals(heading)) {
-        setting(number++, group);
-        group.clear();
-        heading = words.setting(step);
-      }
-      group.add(step);
+      setting(number, group);
+      group.clear();
+      number = row instanceof CutRow.OfSetting setting ? setting.number() : number;
     }
     setting(number, group);
   }
 
+  /**
+   * Cuts at one setting.
+   *
+   * @param number of the setting that fence and stop are at, 0 before the first
+   */
   private void setting(int number, List<ShopStep> group) throws IOException {
-    if (group.isEmpty()) {
+    if (group.isEmpty() || number == 0) {
       return;
     }
     ShopStep first = group.get(0);
     room(3 * PITCH);
     String name = words.setting(first);
     paper.edge(Paper.MARGIN + 1, y - 1, 7, 7, 0.7, 0, Ink.INK);
-    paper.text(number + ".", Paper.MARGIN + 14, y, SIZE, true, Ink.of(first.cut().guide()));
+    if (!first.isGuided()) {
+      paper.text(number + ".", Paper.MARGIN + 14, y, SIZE, true, Ink.of(first.cut().guide()));
+    }
     double x = paper.text(name, Paper.MARGIN + 32, y, SIZE, true, Ink.of(first.cut().guide()));
     Map<Integer, List<ShopStep>> bySheet = new LinkedHashMap<>();
     group.forEach(s -> bySheet.computeIfAbsent(s.sheet(), k -> new ArrayList<>()).add(s));

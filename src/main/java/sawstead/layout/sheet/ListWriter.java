@@ -7,10 +7,10 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import sawstead.layout.shop.Breakdown;
+import sawstead.layout.shop.BreakdownText;
 import sawstead.layout.shop.CostLine;
 import sawstead.layout.shop.CostList;
 import sawstead.layout.shop.CutList;
@@ -78,9 +78,13 @@ final class ListWriter {
     CSVPrinter csv = open(out, "item", "count", "each", "sum");
     List<CostLine> lines = CostList.of(breakdown);
     for (CostLine line : lines) {
-      csv.printRecord(line.stock(), line.count(), money(line.each()), money(line.sum()));
+      csv.printRecord(
+          line.stock(),
+          line.count(),
+          BreakdownText.money(line.each(), ""),
+          BreakdownText.money(line.sum(), ""));
     }
-    csv.printRecord("all sheets", "", "", money(CostList.sum(lines)));
+    csv.printRecord("all sheets", "", "", BreakdownText.money(CostList.sum(lines), ""));
     csv.flush();
   }
 
@@ -91,9 +95,5 @@ final class ListWriter {
 
   private static String plain(double millimetres) {
     return LengthFormat.millimetres().text(millimetres);
-  }
-
-  private static String money(OptionalDouble amount) {
-    return amount.isPresent() ? String.format(Locale.ROOT, "%.2f", amount.getAsDouble()) : "";
   }
 }

@@ -111,20 +111,10 @@ final class OnePage {
 
   private double line(String text, double y, Ink ink) throws IOException {
     double next = y;
-    double room = paper.width() - 2 * Paper.MARGIN;
-    StringBuilder now = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
-      String longer = now.length() == 0 ? word : now + " " + word;
-      if (now.length() > 0 && paper.face(false).width(longer, SMALL) > room) {
-        next -= SMALL + 2;
-        paper.text(now.toString(), Paper.MARGIN, next, SMALL, false, ink);
-        now = new StringBuilder(word);
-      } else {
-        now = new StringBuilder(longer);
-      }
+    for (String part : paper.face(false).lines(text, SMALL, paper.width() - 2 * Paper.MARGIN)) {
+      next -= SMALL + 2;
+      paper.text(part, Paper.MARGIN, next, SMALL, false, ink);
     }
-    next -= SMALL + 2;
-    paper.text(now.toString(), Paper.MARGIN, next, SMALL, false, ink);
     return next;
   }
 

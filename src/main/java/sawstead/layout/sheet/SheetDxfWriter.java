@@ -65,17 +65,8 @@ final class SheetDxfWriter {
     return switch (kerf.guide()) {
       case RAIL -> new Layer("kerf-rail", 8, FINE);
       case PACKED_RAIL -> new Layer("kerf-packed-rail", 8, FINE);
-      case FENCE -> new Layer("kerf-fence-" + setting(kerf), 5, FINE);
-      case SLED -> new Layer("kerf-sled-" + setting(kerf), 30, FINE);
+      case FENCE -> new Layer("kerf-fence-" + unit.inName(kerf.setting()), 5, FINE);
+      case SLED -> new Layer("kerf-sled-" + unit.inName(kerf.setting()), 30, FINE);
     };
-  }
-
-  /** {@code 88mm9}: old versions allow no point in a layer's name. */
-  private String setting(Shape.Kerf kerf) {
-    String figure = unit.figure(kerf.setting());
-    int point = figure.indexOf('.');
-    return point < 0
-        ? figure + unit.symbol()
-        : figure.substring(0, point) + unit.symbol() + figure.substring(point + 1);
   }
 }

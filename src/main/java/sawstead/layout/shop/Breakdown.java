@@ -9,6 +9,7 @@ import sawstead.layout.CutRequest;
 import sawstead.layout.CutRequestException;
 import sawstead.layout.Effort;
 import sawstead.layout.Favour;
+import sawstead.layout.Stock;
 import sawstead.layout.packing.Watch;
 import sawstead.station.Station;
 
@@ -57,14 +58,14 @@ public record Breakdown(
     return steps.stream().filter(step -> step.sheet() == sheet).toList();
   }
 
+  /** The stock of that name. */
+  Stock stock(String name) {
+    return request.stock().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+  }
+
   /** The material that a stock is of. */
   public sawstead.layout.Board board(String stock) {
-    String board =
-        request.stock().stream()
-            .filter(s -> s.name().equals(stock))
-            .findFirst()
-            .orElseThrow()
-            .board();
+    String board = stock(stock).board();
     return request.boards().stream().filter(b -> b.name().equals(board)).findFirst().orElseThrow();
   }
 }

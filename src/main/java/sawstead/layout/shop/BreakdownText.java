@@ -177,13 +177,15 @@ public final class BreakdownText {
     return words.length(length) + " x " + words.length(width);
   }
 
-  static String money(OptionalDouble amount, String otherwise) {
+  /** A sum of money, or other words where it is not known. */
+  public static String money(OptionalDouble amount, String otherwise) {
     return amount.isPresent()
         ? String.format(Locale.ROOT, "%.2f", amount.getAsDouble())
         : otherwise;
   }
 
-  private static String count(int number, String one, String many) {
+  /** A number and what it counts: {@code 1 panel}, {@code 2 panels}. */
+  public static String count(int number, String one, String many) {
     return number + " " + (number == 1 ? one : many);
   }
 }

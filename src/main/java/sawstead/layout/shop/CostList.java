@@ -31,11 +31,7 @@ public final class CostList {
   }
 
   private static OptionalDouble price(Breakdown breakdown, String name) {
-    Stock stock =
-        breakdown.request().stock().stream()
-            .filter(s -> s.name().equals(name))
-            .findFirst()
-            .orElseThrow();
+    Stock stock = breakdown.stock(name);
     if (stock.offcut()) {
       return OptionalDouble.of(0);
     }

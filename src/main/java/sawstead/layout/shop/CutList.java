@@ -9,6 +9,7 @@ import sawstead.joinery.Board;
 import sawstead.solid.Box;
 import sawstead.solid.Feature;
 import sawstead.solid.Mark;
+import sawstead.station.Part;
 import sawstead.station.Station;
 
 /** All panels of a station, alike ones of a unit in one line, largest first within a unit. */
@@ -28,7 +29,7 @@ public final class CutList {
       Box plan = board.outline().bounds();
       Key key =
           new Key(
-              unit(board.id()),
+              Part.unit(board.id()),
               board.stock(),
               Math.round(plan.size().x() / ALIKE),
               Math.round(plan.size().y() / ALIKE),
@@ -47,7 +48,7 @@ public final class CutList {
   /** Mass of all panels by unit, kg. */
   public static Map<String, Double> masses(Station station) {
     Map<String, Double> masses = new TreeMap<>();
-    station.boards().values().forEach(b -> masses.merge(unit(b.id()), b.mass(), Double::sum));
+    station.boards().values().forEach(b -> masses.merge(Part.unit(b.id()), b.mass(), Double::sum));
     return masses;
   }
 
@@ -63,11 +64,6 @@ public final class CutList {
         key.sheet,
         first.mass(),
         key.joints);
-  }
-
-  private static String unit(String id) {
-    int slash = id.indexOf('/');
-    return slash < 0 ? id : id.substring(0, slash);
   }
 
   private static String joints(Board board) {

@@ -16,7 +16,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.csv.CSVFormat;
@@ -172,6 +176,7 @@ class SheetFilesTest {
           assertTrue(text.contains(piece.part()), piece.part() + " is missing on sheet " + n);
         }
       }
+      numbersOfSettings(breakdown, sheets.get(0).toString());
       for (PDPage page : document.getPages()) {
         for (var name : page.getResources().getFontNames()) {
           assertTrue(page.getResources().getFont(name).isEmbedded());
@@ -179,6 +184,17 @@ class SheetFilesTest {
       }
       assertFalse(document.isEncrypted());
     }
+  }
+
+  /** The book numbers the settings that the plan counts, and no rail cut in between. */
+  private static void numbersOfSettings(Breakdown breakdown, String pages) {
+    Set<Integer> numbers = new TreeSet<>();
+    Matcher number = Pattern.compile("(?m)^(\\d+)\\.\\s*(?:fence|sled)").matcher(pages);
+    while (number.find()) {
+      numbers.add(Integer.parseInt(number.group(1)));
+    }
+    assertEquals(breakdown.plan().settings(), numbers.size(), pages);
+    assertFalse(Pattern.compile("\\d+\\.\\s*guided saw").matcher(pages).find(), pages);
   }
 
   /** One page, with every cut's number, every panel's name and every setting in order. */
