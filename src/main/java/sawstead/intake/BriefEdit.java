@@ -39,7 +39,8 @@ public record BriefEdit(int from, int to, String with) {
     return Optional.empty();
   }
 
-  private static Optional<BriefEdit> draft(
+  /** The change that writes a value, or puts a key first in its section if it is not there. */
+  static Optional<BriefEdit> draft(
       Map<String, BriefSpans.Span> spans, String path, String written) {
     BriefSpans.Span span = spans.get(path);
     if (span != null && span.value().isPresent()) {
@@ -49,7 +50,7 @@ public record BriefEdit(int from, int to, String with) {
   }
 
   /** The change that puts a key first in its section, with the sections that are missing. */
-  static Optional<BriefEdit> insert(
+  private static Optional<BriefEdit> insert(
       Map<String, BriefSpans.Span> spans, String path, String written) {
     String key = path;
     String entry = written;

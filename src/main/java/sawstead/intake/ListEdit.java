@@ -65,7 +65,7 @@ public final class ListEdit {
     if (whole != null && whole.value().isEmpty()) {
       return Optional.empty();
     }
-    return edit.begun(whole, yaml)
+    return BriefEdit.draft(edit.spans, edit.list, yaml)
         .filter(
             e -> {
               ListEdit now = new ListEdit(e.in(text), path);
@@ -132,7 +132,7 @@ public final class ListEdit {
     BriefSpans.Span whole = spans.get(list);
     int count = count();
     if (whole == null || whole.value().isPresent()) {
-      return begun(whole, "[" + item + "]");
+      return BriefEdit.draft(spans, list, "[" + item + "]");
     }
     if (whole.flow()) {
       int close = whole.to() - 1;
@@ -145,15 +145,6 @@ public final class ListEdit {
     String indent = text.substring(line, dash(count - 1));
     int end = lineEnd(spans.get(list + "[" + (count - 1) + "]").to());
     return Optional.of(new BriefEdit(end, end, "\n" + indent + "- " + item));
-  }
-
-  /** A list that is not there, or a word such as {@code none} in its place. */
-  private Optional<BriefEdit> begun(BriefSpans.Span whole, String yaml) {
-    if (whole != null) {
-      String gap = whole.from() == whole.to() ? " " : "";
-      return Optional.of(new BriefEdit(whole.from(), whole.to(), gap + yaml));
-    }
-    return BriefEdit.insert(spans, list, yaml);
   }
 
   private BriefEdit removing(int index, int count) {

@@ -13,13 +13,15 @@ public final class Shared {
    * Overlap#volume()}.
    */
   public static List<Mesh> of(Body a, Body b) {
+    return Overlap.between(a, b).map(Shared::of).orElse(List.of());
+  }
+
+  /** The same of an overlap that was found already. */
+  public static List<Mesh> of(Overlap overlap) {
     List<Mesh> meshes = new ArrayList<>();
-    if (Overlap.between(a, b).isEmpty()) {
-      return meshes;
-    }
     Clipper clipper = new Clipper();
-    for (Piece p : a.partition()) {
-      for (Piece q : b.partition()) {
+    for (Piece p : overlap.a().partition()) {
+      for (Piece q : overlap.b().partition()) {
         if (Penetration.boxesOverlap(p, q, 0)) {
           Piece shared = clipper.cut(p, planes(q));
           if (shared != null) {

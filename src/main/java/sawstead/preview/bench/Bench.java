@@ -50,7 +50,9 @@ public final class Bench {
           designed.station().map(Inspector::inspect),
           List.of());
     } catch (RuntimeException fault) {
-      return flawed(designed.text(), List.of(ours(fault)));
+      // The station is sound and stays to be looked at.
+      return new Snapshot(
+          designed.text(), designed.station(), Optional.empty(), List.of(ours(fault)));
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.function.Consumer;
  */
 public final class Latest implements AutoCloseable {
   private final long quietMillis;
+  private final Consumer<RuntimeException> faulty;
   private final AtomicLong newest = new AtomicLong();
   private final ScheduledExecutorService thread =
       Executors.newSingleThreadScheduledExecutor(
@@ -24,9 +25,12 @@ public final class Latest implements AutoCloseable {
 
   /**
    * @param quietMillis how long nothing new must be asked before work begins
+   * @param faulty is told on this thread what work throws; an executor would swallow it, and the
+   *     user would wait for ever
    */
-  public Latest(long quietMillis) {
+  public Latest(long quietMillis, Consumer<RuntimeException> faulty) {
     this.quietMillis = quietMillis;
+    this.faulty = faulty;
   }
 
   /**
@@ -52,8 +56,12 @@ public final class Latest implements AutoCloseable {
     BooleanSupplier wanted = () -> newest.get() == ticket;
     thread.schedule(
         () -> {
-          if (wanted.getAsBoolean()) {
-            work.accept(wanted);
+          try {
+            if (wanted.getAsBoolean()) {
+              work.accept(wanted);
+            }
+          } catch (RuntimeException fault) {
+            faulty.accept(fault);
           }
         },
         after,

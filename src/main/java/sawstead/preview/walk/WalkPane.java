@@ -162,6 +162,7 @@ public final class WalkPane extends BorderPane {
   }
 
   private void back() {
+    says.setText("");
     keep(interview.back());
     ask();
   }

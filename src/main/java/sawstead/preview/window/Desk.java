@@ -59,7 +59,8 @@ final class Desk {
   private final BriefDrawer brief = new BriefDrawer(this::would);
   private final NewsLine news = new NewsLine();
   private final Trials trials = new Trials(brief, top, news);
-  private final Latest bench = new Latest(QUIET_MILLIS);
+  private final Latest bench =
+      new Latest(QUIET_MILLIS, fault -> Platform.runLater(() -> faulty(fault)));
   private final FileWatch watch;
   private final WriteFiles files = new WriteFiles();
   private Tokens look = Tokens.of(false);
@@ -210,7 +211,7 @@ final class Desk {
     Alert alert =
         new Alert(
             Alert.AlertType.CONFIRMATION,
-            "What was typed is not saved. Save it before closing?",
+            "What was typed is not saved. Save it first?",
             ButtonType.YES,
             ButtonType.NO,
             ButtonType.CANCEL);
@@ -242,23 +243,14 @@ final class Desk {
     retitle();
     top.busy(true);
     Tokens tokens = look;
-    bench.ask(wanted -> guarded(() -> draw(text, tokens, wanted, false)));
+    bench.ask(wanted -> draw(text, tokens, wanted, false));
   }
 
   /** What a slider that is still held would make of it: drawn at once, judged when it rests. */
   private void would(String text) {
     top.busy(true);
     Tokens tokens = look;
-    bench.askNow(wanted -> guarded(() -> draw(text, tokens, wanted, true)));
-  }
-
-  /** A thread of an executor swallows what it throws; the user must not wait for ever. */
-  private void guarded(Runnable work) {
-    try {
-      work.run();
-    } catch (RuntimeException fault) {
-      Platform.runLater(() -> faulty(fault));
-    }
+    bench.askNow(wanted -> draw(text, tokens, wanted, true));
   }
 
   /**

@@ -1,6 +1,5 @@
 package sawstead.preview.window;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,16 +30,8 @@ final class Sharing {
             .toList();
     double tolerance =
         floor.station().brief().station().map(s -> s.contact().nominal()).orElse(USUAL);
-    List<Mesh> shared = new ArrayList<>();
-    for (int i = 0; i < bodies.size(); i++) {
-      for (int k = i + 1; k < bodies.size(); k++) {
-        Body a = bodies.get(i);
-        Body b = bodies.get(k);
-        if (Overlap.between(a, b).filter(o -> o.depth() > tolerance).isPresent()) {
-          shared.addAll(Shared.of(a, b));
-        }
-      }
-    }
-    return shared;
+    return Overlap.pairs(bodies, tolerance, (a, b) -> false).stream()
+        .flatMap(overlap -> Shared.of(overlap).stream())
+        .toList();
   }
 }

@@ -15,7 +15,7 @@ final class Trials implements AutoCloseable {
   private final BriefDrawer brief;
   private final TopBar top;
   private final NewsLine news;
-  private final Latest thread = new Latest(0);
+  private final Latest thread = new Latest(0, fault -> Platform.runLater(this::failed));
 
   Trials(BriefDrawer brief, TopBar top, NewsLine news) {
     this.brief = brief;
@@ -37,6 +37,11 @@ final class Trials implements AutoCloseable {
           List<String> tried = Bearing.tried(file, text, station, about, lengths, wanted);
           Platform.runLater(() -> found(finding, written, tried, wanted));
         });
+  }
+
+  private void failed() {
+    top.trying(false);
+    news.mind("what bears on it was not found: a fault of the program; change what its tag says");
   }
 
   private void found(

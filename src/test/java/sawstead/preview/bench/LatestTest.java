@@ -17,7 +17,7 @@ class LatestTest {
   void ask_manyTimes_answersTheNewestOnly() throws InterruptedException {
     List<Integer> answered = Collections.synchronizedList(new ArrayList<>());
     CountDownLatch done = new CountDownLatch(1);
-    try (Latest latest = new Latest(200)) {
+    try (Latest latest = new Latest(200, LatestTest::fails)) {
       for (int i = 0; i < 20; i++) {
         int number = i;
         latest.ask(
@@ -34,7 +34,7 @@ class LatestTest {
   @Test
   void askNow_doesNotWaitUntilItIsQuiet() throws InterruptedException {
     CountDownLatch done = new CountDownLatch(1);
-    try (Latest latest = new Latest(600_000)) {
+    try (Latest latest = new Latest(600_000, LatestTest::fails)) {
       latest.askNow(wanted -> done.countDown());
       assertTrue(done.await(30, TimeUnit.SECONDS));
     }
@@ -46,7 +46,7 @@ class LatestTest {
     CountDownLatch asked = new CountDownLatch(1);
     CountDownLatch done = new CountDownLatch(2);
     AtomicBoolean stillWanted = new AtomicBoolean(true);
-    try (Latest latest = new Latest(0)) {
+    try (Latest latest = new Latest(0, LatestTest::fails)) {
       latest.ask(
           wanted -> {
             begun.countDown();
@@ -64,5 +64,28 @@ class LatestTest {
       assertTrue(done.await(30, TimeUnit.SECONDS));
     }
     assertFalse(stillWanted.get());
+  }
+
+  @Test
+  void ask_ofWorkThatThrows_tellsOfIt_andGoesOn() throws InterruptedException {
+    List<RuntimeException> told = Collections.synchronizedList(new ArrayList<>());
+    CountDownLatch done = new CountDownLatch(1);
+    RuntimeException fault = new IllegalStateException("on purpose");
+    try (Latest latest = new Latest(0, told::add)) {
+      CountDownLatch thrown = new CountDownLatch(1);
+      latest.ask(
+          wanted -> {
+            thrown.countDown();
+            throw fault;
+          });
+      assertTrue(thrown.await(30, TimeUnit.SECONDS));
+      latest.ask(wanted -> done.countDown());
+      assertTrue(done.await(30, TimeUnit.SECONDS));
+    }
+    assertEquals(List.of(fault), told);
+  }
+
+  private static void fails(RuntimeException fault) {
+    throw fault;
   }
 }
