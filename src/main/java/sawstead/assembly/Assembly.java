@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.FastenerKind;
 import sawstead.measure.LengthFormat;
@@ -32,7 +33,10 @@ public final class Assembly {
   /** What is nearer under a thing carries it, mm. */
   private static final double NEAR = 1;
 
-  private static volatile LastPlan last;
+  /** A station with its pockets inside and the one with some outside are compared. */
+  private static final int KEPT = 2;
+
+  private static volatile List<LastPlan> last = List.of();
 
   private final Stage stage;
   private final Blocking blocking;
@@ -59,12 +63,17 @@ public final class Assembly {
    * @param contact depth up to which touching is no clash, mm
    */
   public static BuildPlan plan(Station station, double contact) {
-    LastPlan known = last;
-    if (known != null && known.isOf(station, contact)) {
-      return known.plan();
+    List<LastPlan> known = last;
+    for (LastPlan one : known) {
+      if (one.isOf(station, contact)) {
+        return one.plan();
+      }
     }
     BuildPlan plan = new Assembly(station, contact).plan();
-    last = new LastPlan(station, contact, plan);
+    last =
+        Stream.concat(Stream.of(new LastPlan(station, contact, plan)), known.stream())
+            .limit(KEPT)
+            .toList();
     return plan;
   }
 
@@ -344,7 +353,8 @@ public final class Assembly {
         .forEach(cautions::add);
     if (removal.tilt() > 0) {
       cautions.add(
-          "tip it by %.0f degrees to bring it in: there is no other way".formatted(removal.tilt()));
+          "tip it by %.0f degrees to bring it in: no other way was found"
+              .formatted(removal.tilt()));
     }
     if (hangs(removal, all, fasteners)) {
       cautions.add("prop it from below, or have it held, until its first two screws are in");
@@ -357,19 +367,18 @@ public final class Assembly {
 
   /** Whether something heavy is screwed on with nothing under it. */
   private boolean hangs(Removal removal, BitSet all, List<String> fasteners) {
-    if (stage.mass(all) < HEAVY_TO_HOLD
-        || fasteners.isEmpty()
-        || !removal.standing().intersects(complement(all))) {
-      return false;
-    }
     BitSet below = (BitSet) removal.standing().clone();
     below.andNot(all);
+    if (stage.mass(all) < HEAVY_TO_HOLD || fasteners.isEmpty() || below.isEmpty()) {
+      return false;
+    }
+    List<Body> carrying = stage.rigid(below);
     Vec down = new Vec(0, 0, -1);
     for (Body body : stage.rigid(all)) {
       if (body.box().low().z() < NEAR) {
         return false;
       }
-      for (Body other : stage.rigid(below)) {
+      for (Body other : carrying) {
         double way = FreeWay.of(body, down, other, stage.play(), NEAR);
         if (way <= NEAR) {
           return false;
@@ -377,12 +386,6 @@ public final class Assembly {
       }
     }
     return true;
-  }
-
-  private BitSet complement(BitSet set) {
-    BitSet rest = stage.all();
-    rest.andNot(set);
-    return rest;
   }
 
   /** Why a group comes before others that were told before it. */

@@ -2,7 +2,9 @@ package sawstead.assembly;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import sawstead.joinery.Fastener;
 import sawstead.solid.Body;
@@ -30,6 +32,10 @@ final class Exits {
 
   private final Stage stage;
   private final Blocking blocking;
+
+  /** By thing, once asked for: the finished station does not change. */
+  private final Map<Integer, Boolean> removable = new HashMap<>();
+
   private final Reach reach;
 
   Exits(Stage stage, Blocking blocking, Reach reach) {
@@ -57,9 +63,9 @@ final class Exits {
     String id = stage.thing(number).name();
     List<Body> movers = stage.thing(number).bodies();
     Way way = new Way(stage, movers);
-    Way.Found found = way.out(bodies(others));
+    Way.Found found = way.out(stage.rigid(others));
     if (found.path().isPresent()) {
-      return free(id, Exit.Verdict.FREE, found, way, bodies(others), List.of());
+      return free(id, Exit.Verdict.FREE, found, way, stage.rigid(others), List.of());
     }
     boolean decided = found.decided();
     for (Mover mover : stage.station().movers()) {
@@ -97,12 +103,8 @@ final class Exits {
     return new Exit(id, verdict, path, first, way.clearance(path, others), 0, List.of(), 0, "");
   }
 
-  private List<Body> bodies(BitSet set) {
-    return stage.rigid(set);
-  }
-
   private List<Body> opened(BitSet set, Mover mover) {
-    return bodies(set).stream()
+    return stage.rigid(set).stream()
         .map(
             b ->
                 mover.moves().contains(b.id())
@@ -127,7 +129,7 @@ final class Exits {
       if (isRemovable(t)) {
         BitSet rest = (BitSet) others.clone();
         rest.clear(t);
-        if (way.out(bodies(rest)).path().isPresent()) {
+        if (way.out(stage.rigid(rest)).path().isPresent()) {
           best = new BitSet();
           best.set(t);
         }
@@ -138,19 +140,22 @@ final class Exits {
     }
     BitSet rest = (BitSet) others.clone();
     rest.andNot(best);
-    List<Body> bodies = bodies(rest);
+    List<Body> bodies = stage.rigid(rest);
     // What overlaps the thing itself blocks no direction, but leaves no path either.
     Way.Found found = way.out(bodies);
-    Lack lack = Lack.least(stage, blocking, number, others);
     List<String> removed = stage.names(best);
     return found
         .path()
         .map(p -> free(id, Exit.Verdict.AFTER, found, way, bodies, removed))
-        .map(exit -> exit.lacking(lack));
+        .map(exit -> exit.lacking(Lack.least(stage, blocking, number, others)));
   }
 
   /** Screwed, not glued, with every screw in reach and loose then, in the finished station. */
   private boolean isRemovable(int thing) {
+    return removable.computeIfAbsent(thing, this::findRemovable);
+  }
+
+  private boolean findRemovable(int thing) {
     List<Integer> fasteners = new ArrayList<>();
     for (int f = 0; f < stage.fasteners().size(); f++) {
       for (int joined : stage.joins(f)) {
@@ -174,6 +179,7 @@ final class Exits {
   private boolean isLoose(int thing) {
     BitSet others = stage.all();
     others.clear(thing);
+    List<Body> still = stage.rigid(others);
     List<Vec> ways = new ArrayList<>(DIRECTIONS);
     ways.add(new Vec(0, 0, -1));
     return ways.stream()
@@ -182,13 +188,13 @@ final class Exits {
                 stage.thing(thing).bodies().stream()
                     .allMatch(
                         a ->
-                            bodies(others).stream()
+                            still.stream()
                                 .allMatch(
                                     b -> FreeWay.of(a, way, b, stage.play(), LOOSE) > LOOSE)));
   }
 
   private Optional<Exit> tilted(String id, List<Body> movers, BitSet others) {
-    List<Body> still = bodies(others);
+    List<Body> still = stage.rigid(others);
     return Tilt.out(stage, movers, still)
         .map(
             out ->

@@ -20,10 +20,13 @@ import sawstead.solid.Vec;
  * @param otherSide whether an owned tool reaches it from the other side: a screw from the far face
  *     of what it holds, a pocket in the other face of its board
  * @param free room behind its head, along its axis, for something as thick as a bit holder, mm: a
- *     tool that is no longer would do; {@link Blocking#FAR} where nothing ends it
+ *     tool that is no longer would do; {@link #UNBOUNDED} where nothing ends it
  * @param others how many other fasteners hold the same parts together
  */
 public record Instead(boolean otherSide, double free, int others) {
+  /** Room that nothing ends. */
+  public static final double UNBOUNDED = Blocking.FAR;
+
   /** Nothing is known to help, nor needed. */
   static final Instead NOTHING = new Instead(false, 0, 0);
 

@@ -1,6 +1,5 @@
 package sawstead.assembly;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -130,10 +129,5 @@ final class PathSearch {
       at = at.plus(leg);
     }
     return true;
-  }
-
-  /** The chain with directions only, for words: one unit vector a leg. */
-  static List<Vec> directions(List<Vec> legs) {
-    return new ArrayList<>(legs.stream().map(Vec::unit).toList());
   }
 }

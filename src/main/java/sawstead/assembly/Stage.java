@@ -118,23 +118,6 @@ final class Stage {
     return set.stream().mapToDouble(i -> things.get(i).mass()).sum();
   }
 
-  /** Fasteners that hold something of a set to something of another. */
-  List<Integer> fastenersBetween(BitSet a, BitSet b) {
-    List<Integer> found = new ArrayList<>();
-    for (int f = 0; f < joins.size(); f++) {
-      boolean inA = false;
-      boolean inB = false;
-      for (int thing : joins.get(f)) {
-        inA |= a.get(thing);
-        inB |= b.get(thing);
-      }
-      if (inA && inB) {
-        found.add(f);
-      }
-    }
-    return found;
-  }
-
   /** Whether the saw or the vac is in the set: then nothing is turned over any more. */
   boolean standsForGood(BitSet set) {
     return set.stream()

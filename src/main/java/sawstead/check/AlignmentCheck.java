@@ -1,7 +1,6 @@
 package sawstead.check;
 
 import java.util.List;
-import java.util.Locale;
 import sawstead.brief.Alignment;
 import sawstead.brief.Brief;
 import sawstead.brief.MiterSlot;
@@ -83,21 +82,17 @@ final class AlignmentCheck implements Check {
             Severity.STOP,
             "alignment-off",
             List.of("saw/blade", "alignment"),
-            String.format(
-                Locale.ROOT,
-                "the blade stands %.2f mm %s slot %d at the rear than at the front, %.2f mm over the"
-                    + " blade where %.2f mm is the most",
-                Math.abs(rear - front),
-                rear > front ? "farther from" : "nearer to",
-                alignment.slot(),
-                Math.abs(off),
-                PARALLEL),
-            String.format(
-                Locale.ROOT,
-                "align the saw first, as its manual says: shift the arbor's rear %.2f mm to the %s,"
-                    + " measure again, and only then build sleds",
-                Math.abs(rear - front),
-                way)));
+            ("the blade stands %s %s slot %d at the rear than at the front, %s over the blade where"
+                    + " %s is the most")
+                .formatted(
+                    scene.words().length(Math.abs(rear - front)),
+                    rear > front ? "farther from" : "nearer to",
+                    alignment.slot(),
+                    scene.words().length(Math.abs(off)),
+                    scene.words().length(PARALLEL)),
+            ("align the saw first, as its manual says: shift the arbor's rear %s to the %s,"
+                    + " measure again, and only then build sleds")
+                .formatted(scene.words().length(Math.abs(rear - front)), way)));
   }
 
   private static void even(Scene scene, int slot, List<Measured> widths, Outcome.Notes notes) {
@@ -109,13 +104,12 @@ final class AlignmentCheck implements Check {
               Severity.MIND,
               "slot-uneven",
               List.of("alignment.widths", "saw/table"),
-              String.format(
-                  Locale.ROOT,
-                  "slot %d is %s wide at one place and %s at another, %.2f mm apart",
-                  slot,
-                  scene.words().length(least),
-                  scene.words().length(most),
-                  most - least),
+              "slot %d is %s wide at one place and %s at another, %s apart"
+                  .formatted(
+                      slot,
+                      scene.words().length(least),
+                      scene.words().length(most),
+                      scene.words().length(most - least)),
               "clean and file the tight place, or expect a runner that fits there to rattle elsewhere"));
     }
   }

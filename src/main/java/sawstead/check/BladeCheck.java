@@ -1,7 +1,6 @@
 package sawstead.check;
 
 import java.util.List;
-import java.util.Locale;
 import sawstead.brief.Brief;
 import sawstead.brief.Knife;
 import sawstead.brief.KnifeKind;
@@ -35,8 +34,8 @@ final class BladeCheck implements Check {
     for (OwnedBlade blade : brief.blades()) {
       Saw saw = brief.saw().orElseThrow();
       size(scene, saw, blade, notes);
-      saw.knife().ifPresent(knife -> knife(blade, knife, notes));
-      kerf(brief, blade, notes);
+      saw.knife().ifPresent(knife -> knife(scene, blade, knife, notes));
+      kerf(scene, blade, notes);
     }
     brief
         .saw()
@@ -63,17 +62,16 @@ final class BladeCheck implements Check {
     }
   }
 
-  private static void knife(OwnedBlade blade, Knife knife, Outcome.Notes notes) {
+  private static void knife(Scene scene, OwnedBlade blade, Knife knife, Outcome.Notes notes) {
     double thick = knife.thickness().nominal();
     String says =
-        String.format(
-            Locale.ROOT,
-            "the %s is %.2f mm thick, %s has a plate of %.2f and a kerf of %.2f mm",
-            knife.kind() == KnifeKind.RIVING ? "riving knife" : "splitter",
-            thick,
-            blade.id(),
-            blade.plate().nominal(),
-            blade.kerf().nominal());
+        "the %s is %s thick, %s has a plate of %s and a kerf of %s"
+            .formatted(
+                knife.kind() == KnifeKind.RIVING ? "riving knife" : "splitter",
+                scene.words().length(thick),
+                blade.id(),
+                scene.words().length(blade.plate().nominal()),
+                scene.words().length(blade.kerf().nominal()));
     List<String> about = List.of("blades." + blade.id(), "saw.knife");
     if (thick >= blade.kerf().nominal()) {
       notes.add(
@@ -94,7 +92,8 @@ final class BladeCheck implements Check {
     }
   }
 
-  private static void kerf(Brief brief, OwnedBlade blade, Outcome.Notes notes) {
+  private static void kerf(Scene scene, OwnedBlade blade, Outcome.Notes notes) {
+    Brief brief = scene.brief();
     OwnedBlade mounted = brief.mounted().orElseThrow();
     double wider = blade.kerf().nominal() - mounted.kerf().nominal();
     if (brief.sleds().isEmpty() || Math.abs(wider) < SAME_KERF) {
@@ -105,14 +104,10 @@ final class BladeCheck implements Check {
             Severity.NOTE,
             "kerf-other",
             List.of("blades." + blade.id()),
-            String.format(
-                Locale.ROOT,
-                wider > 0
-                    ? "%s cuts %.2f mm wider than the mounted %s: it widens the kerf of a sled for good"
-                    : "%s cuts %.2f mm narrower than the mounted %s: a sled's kerf does not back its cut",
-                blade.id(),
-                Math.abs(wider),
-                mounted.id()),
+            (wider > 0
+                    ? "%s cuts %s wider than the mounted %s: it widens the kerf of a sled for good"
+                    : "%s cuts %s narrower than the mounted %s: a sled's kerf does not back its cut")
+                .formatted(blade.id(), scene.words().length(Math.abs(wider)), mounted.id()),
             "keep a sled for one blade, or fit a fresh strip at the kerf"));
   }
 

@@ -1,17 +1,14 @@
 package sawstead.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
+import java.util.function.DoublePredicate;
 import sawstead.solid.Body;
 import sawstead.solid.Motion;
 import sawstead.solid.Overlap;
 import sawstead.solid.Placement;
-import sawstead.solid.Sweep;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
@@ -41,7 +38,6 @@ final class Clearing {
 
   private final Situation situation;
   private final Passage passage;
-  private final Set<sawstead.solid.Contact> contacts;
   private final double contact;
   private final String unit;
 
@@ -59,10 +55,6 @@ final class Clearing {
     this.passage = passage;
     this.contact = contact;
     situation = Situation.of(station, passage.mover());
-    contacts =
-        passage.mover().contacts().stream()
-            .map(c -> new sawstead.solid.Contact(c.a(), c.b()))
-            .collect(Collectors.toSet());
     unit = unitOf(passage.firstContact().orElseThrow().with());
   }
 
@@ -82,25 +74,29 @@ final class Clearing {
   }
 
   private Optional<Shift> least() {
-    List<Shift> found = new ArrayList<>();
+    Optional<Shift> best = Optional.empty();
     boolean hinged = passage.mover().id().startsWith("outfeed/l");
     boolean own = situation.moved().stream().anyMatch(this::inUnit);
     // What is fixed to the stand goes lower more easily than aside.
     List<Way> ways = UNITS.contains(unit) ? List.of(Way.DOWN) : WAYS;
     for (Way way : WAYS) {
       if (ways.contains(way) && !own && !unit.equals("saw/table")) {
-        search(by -> swept(passage.mover().motion(), way, by, false))
-            .filter(by -> swept(passage.mover().motion(), way, by, true))
-            .filter(by -> fits(way, by))
-            .ifPresent(by -> found.add(new Shift(false, unit, way, by)));
+        Optional<Shift> found =
+            search(by -> swept(passage.mover().motion(), way, by, false), best)
+                .filter(by -> swept(passage.mover().motion(), way, by, true))
+                .filter(by -> fits(way, by))
+                .map(by -> new Shift(false, unit, way, by));
+        best = found.isPresent() ? found : best;
       }
       if (hinged && passage.mover().motion() instanceof Turn turn) {
-        search(by -> swept(moved(turn, way, by), way, 0, false))
-            .filter(by -> swept(moved(turn, way, by), way, 0, true))
-            .ifPresent(by -> found.add(new Shift(true, unit, way, by)));
+        Optional<Shift> found =
+            search(by -> swept(moved(turn, way, by), way, 0, false), best)
+                .filter(by -> swept(moved(turn, way, by), way, 0, true))
+                .map(by -> new Shift(true, unit, way, by));
+        best = found.isPresent() ? found : best;
       }
     }
-    return found.stream().min(Comparator.comparingDouble(Shift::by));
+    return best;
   }
 
   private static Motion moved(Turn turn, Way way, double by) {
@@ -108,25 +104,29 @@ final class Clearing {
     return new Turn(at, turn.direction(), turn.from(), turn.to(), turn.rest());
   }
 
-  /** The least shift up to {@link #FURTHEST} that clears, to {@link #FINE}, on the clear side. */
-  private static Optional<Double> search(DoubleFunction<Boolean> clears) {
+  /**
+   * The least shift up to {@link #FURTHEST} that clears, to {@link #FINE}, on the clear side; none
+   * if it is not less than the best by now, which is not looked into further.
+   */
+  private static Optional<Double> search(DoublePredicate clears, Optional<Shift> best) {
+    double limit = best.map(Shift::by).orElse(Double.POSITIVE_INFINITY);
     double high = 1;
-    while (!clears.apply(high)) {
+    while (!clears.test(high)) {
       high *= 2;
-      if (high > FURTHEST) {
+      if (high > FURTHEST || high / 2 >= limit) {
         return Optional.empty();
       }
     }
     double low = high == 1 ? 0 : high / 2;
-    while (high - low > FINE) {
+    while (high - low > FINE && low < limit) {
       double middle = (low + high) / 2;
-      if (clears.apply(middle)) {
+      if (clears.test(middle)) {
         high = middle;
       } else {
         low = middle;
       }
     }
-    return Optional.of(high);
+    return high < limit ? Optional.of(high) : Optional.empty();
   }
 
   /** Whether the unit, shifted, goes into nothing that it is not in already. */
@@ -137,12 +137,11 @@ final class Clearing {
     return situation.standing().stream()
         .filter(this::inUnit)
         .map(b -> b.moved(shift))
-        .noneMatch(b -> others.stream().anyMatch(o -> isIn(b, o)));
-  }
-
-  private boolean isIn(Body a, Body b) {
-    return a.box().overlaps(b.box(), 0)
-        && Overlap.between(a, b).filter(o -> o.depth() > contact).isPresent();
+        .noneMatch(
+            b ->
+                others.stream()
+                    .anyMatch(
+                        o -> Overlap.between(b, o).filter(l -> l.depth() > contact).isPresent()));
   }
 
   /** Whether the motion is clear of the unit, or of everything, with the unit shifted. */
@@ -156,7 +155,7 @@ final class Clearing {
         obstacles.add(body);
       }
     }
-    return Sweep.of(motion, situation.moved(), obstacles, contacts, Math.max(contact, Sweep.BEGIN))
+    return Passages.sweep(motion, situation.moved(), obstacles, passage.mover().contacts(), contact)
         .firstContact()
         .isEmpty();
   }

@@ -35,7 +35,8 @@ final class ExitCheck implements Check {
                     name + "-locked",
                     about(exit),
                     at,
-                    what + " cannot come out: there is no way without tilting, and none with it",
+                    what
+                        + " cannot come out: there is no way without tilting, and none was found with it",
                     remedy(scene, exit)));
         case UNDECIDED ->
             notes.add(

@@ -1,7 +1,6 @@
 package sawstead.check;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sawstead.brief.InsertWish;
 import sawstead.brief.Saw;
@@ -81,11 +80,9 @@ final class InsertCheck implements Check {
               Severity.MIND,
               "insert-rim",
               about,
-              String.format(
-                  Locale.ROOT,
-                  "the insert's rim can only be %.1f mm thick on a ledge of %.1f mm",
-                  Math.min(sheet, ledge),
-                  ledge),
+              "the insert's rim can only be %s thick on a ledge of %s"
+                  .formatted(
+                      scene.words().length(Math.min(sheet, ledge)), scene.words().length(ledge)),
               "cut the insert from something tougher than plywood there, or have a metal one slotted"));
     } else if (sheet < ledge - LOW) {
       notes.add(

@@ -39,9 +39,9 @@ final class MotionRemedy {
             : scene.brief().vac().orElseThrow().hose().cuff().high();
     return "bore it at least "
         + scene.words().atLeast(across)
-        + " wide, which is the "
+        + " wide, as the "
         + (plug ? "plug's diagonal" : "cuff")
-        + " at its largest, or notch an edge for it";
+        + " may be, or notch an edge for it";
   }
 
   private static String words(Scene scene, Clearing.Shift shift) {

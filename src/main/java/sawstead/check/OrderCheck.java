@@ -46,7 +46,7 @@ final class OrderCheck implements Check {
                     names,
                     "no order of building was found for "
                         + Words.some(names)
-                        + ": there is no way without tilting past each other, and none with it",
+                        + ": there is no way without tilting past each other, and none was found with it",
                     remedy)
                 : Finding.general(
                     Severity.MIND,

@@ -80,12 +80,21 @@ final class Passages {
   private static Sweep sweep(Station station, Mover mover, List<Mover> made, double contact) {
     Situation situation = Situation.of(station, mover);
     List<Body> obstacles = situation.standing().stream().map(b -> placed(b, made)).toList();
+    return sweep(mover.motion(), situation.moved(), obstacles, mover.contacts(), contact);
+  }
+
+  /** Bodies through a motion among obstacles, where some pairs may touch. */
+  static Sweep sweep(
+      Motion motion,
+      List<Body> moved,
+      List<Body> obstacles,
+      List<Contact> contacts,
+      double contact) {
     Set<sawstead.solid.Contact> declared =
-        mover.contacts().stream()
+        contacts.stream()
             .map(c -> new sawstead.solid.Contact(c.a(), c.b()))
             .collect(Collectors.toSet());
-    return Sweep.of(
-        mover.motion(), situation.moved(), obstacles, declared, Math.max(contact, Sweep.BEGIN));
+    return Sweep.of(motion, moved, obstacles, declared, Math.max(contact, Sweep.BEGIN));
   }
 
   /** A body at the far end of the motions made so far. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import sawstead.assembly.Driving;
+import sawstead.assembly.Instead;
 import sawstead.joinery.FastenerKind;
 import sawstead.station.Part;
 
@@ -85,6 +86,10 @@ final class ReachCheck implements Check {
           : "drive them from the other side, where a tool has room";
     }
     double free = blocked.stream().mapToDouble(d -> d.instead().free()).min().orElse(0);
+    if (free >= Instead.UNBOUNDED) {
+      return "a tool's body is in the way at its side, not behind it: use a slimmer one (section tools),"
+          + " or a joint whose screws face an open side";
+    }
     return "behind the heads "
         + words.length(free)
         + " are free: use a tool that is no longer than that (section tools), or a joint whose"

@@ -2,7 +2,6 @@ package sawstead.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import sawstead.brief.SledWish;
 import sawstead.solid.Box;
@@ -53,7 +52,7 @@ final class SledCheck implements Check {
       String start = "sled-" + sled.id() + "-";
       for (Figure figure : scene.station().figures().values()) {
         if (figure.name().startsWith(start + "play-")) {
-          play(sled, figure, notes);
+          play(scene, sled, figure, notes);
         } else if (figure.name().startsWith(start + "runnerBelow-")) {
           below(scene, sled, figure, notes);
         } else if (figure.name().equals(start + "guardSpare")) {
@@ -66,7 +65,7 @@ final class SledCheck implements Check {
     return notes.outcome();
   }
 
-  private static void play(SledWish sled, Figure play, Outcome.Notes notes) {
+  private static void play(Scene scene, SledWish sled, Figure play, Outcome.Notes notes) {
     List<String> about = List.of(sled.id(), "alignment.widths");
     String slot = "slot " + play.name().substring(play.name().lastIndexOf('-') + 1);
     if (play.nominal() < -ROUNDING) {
@@ -75,8 +74,7 @@ final class SledCheck implements Check {
               Severity.STOP,
               "runner-tight",
               about,
-              String.format(
-                  Locale.ROOT, "a runner is %.2f mm wider than %s", -play.nominal(), slot),
+              "a runner is %s wider than %s".formatted(scene.words().length(-play.nominal()), slot),
               "rip it narrower, or leave `runnerWidth` out"));
     } else if (play.low() < -ROUNDING) {
       notes.add(
@@ -84,8 +82,7 @@ final class SledCheck implements Check {
               Severity.MIND,
               "runner-tight",
               about,
-              String.format(
-                  Locale.ROOT, "a runner may be %.2f mm wider than %s", -play.low(), slot),
+              "a runner may be %s wider than %s".formatted(scene.words().length(-play.low()), slot),
               "measure the slot at three places with a caliper and write them under `alignment`, or"
                   + " ease the runner with a scraper until it slides"));
     }
@@ -95,7 +92,7 @@ final class SledCheck implements Check {
               Severity.MIND,
               "runner-loose",
               about,
-              String.format(Locale.ROOT, "a runner plays %.2f mm in %s", play.nominal(), slot),
+              "a runner plays %s in %s".formatted(scene.words().length(play.nominal()), slot),
               "use a wider runner, or expect cuts to wander by as much"));
     }
   }

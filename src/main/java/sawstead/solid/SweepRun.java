@@ -20,6 +20,9 @@ final class SweepRun {
   private double clearance = Double.POSITIVE_INFINITY;
   private boolean hasFreePairs;
 
+  /** All that the mover looked at now passes. */
+  private Box passed;
+
   SweepRun(Motion motion, Set<Contact> contacts, double tolerance) {
     this.motion = motion;
     this.contacts = Set.copyOf(contacts);
@@ -29,7 +32,7 @@ final class SweepRun {
   Sweep over(List<Body> movers, List<Body> obstacles) {
     for (Body mover : movers) {
       // The nearest first: the clearance to them leaves little to do for those further away.
-      Box passed = pairs.passed(mover.reach());
+      passed = pairs.passed(mover.reach());
       List<Body> nearestFirst = new ArrayList<>(obstacles);
       nearestFirst.sort(Comparator.comparingDouble(o -> passed.distance(o.reach())));
       for (Body obstacle : nearestFirst) {
@@ -59,7 +62,7 @@ final class SweepRun {
             ? PairSweep.NONE
             : pairs.firstContact(mover.filled(), obstacle.filled(), declared);
     if (at < PairSweep.NONE && hasHolesNear(mover, obstacle, 0)) {
-      at = pairs.firstContact(open(mover, obstacle, 0), opened(obstacle, mover, 0), declared);
+      at = pairs.firstContact(open(mover, obstacle, 0), opened(obstacle, 0), declared);
     }
     if (at < first) {
       first = at;
@@ -83,14 +86,14 @@ final class SweepRun {
     if (hasHolesNear(mover, obstacle, clearance)) {
       least =
           pairs.leastDistance(
-              open(mover, obstacle, clearance), opened(obstacle, mover, clearance), clearance);
+              open(mover, obstacle, clearance), opened(obstacle, clearance), clearance);
     }
     clearance = Math.min(clearance, least);
   }
 
   private boolean hasHolesNear(Body mover, Body obstacle, double gap) {
     return !mover.holes(hole -> passesNear(hole.box(), obstacle, gap)).isEmpty()
-        || !obstacle.holes(hole -> isPassed(hole.box(), mover, gap)).isEmpty();
+        || !obstacle.holes(hole -> passed.overlaps(hole.box(), gap)).isEmpty();
   }
 
   /** The mover with those holes open that pass near the obstacle. */
@@ -99,16 +102,12 @@ final class SweepRun {
   }
 
   /** The obstacle with those holes open that the mover passes. */
-  private Piece[] opened(Body obstacle, Body mover, double gap) {
-    return obstacle.cover(hole -> isPassed(hole.box(), mover, gap));
+  private Piece[] opened(Body obstacle, double gap) {
+    return obstacle.cover(hole -> passed.overlaps(hole.box(), gap));
   }
 
   private boolean passesNear(Box hole, Body obstacle, double gap) {
     return pairs.passed(hole).overlaps(obstacle.reach(), gap);
-  }
-
-  private boolean isPassed(Box hole, Body mover, double gap) {
-    return pairs.passed(mover.reach()).overlaps(hole, gap);
   }
 
   private double parameter(double progress) {
