@@ -168,7 +168,11 @@ final class SledCheck implements Check {
     }
     notes.add(
         Margin.length(
-            "runner-support", "runner in its slot", List.of(sled.id()), engaged, ENGAGED));
+            "runner-support",
+            "runner in its slot before a cut",
+            List.of(sled.id()),
+            engaged,
+            ENGAGED));
     if (engaged < ENGAGED) {
       notes.add(
           Finding.general(

@@ -17,6 +17,10 @@ import sawstead.station.Figure;
 final class ReportText {
   private final Report report;
   private final Paint paint;
+
+  /** What is less is printed as 0, in every dimension. */
+  private static final double LEAST_SHOWN = 0.005;
+
   private final Words words;
 
   private ReportText(Report report, Paint paint) {
@@ -86,7 +90,8 @@ final class ReportText {
   private String marginLine(Margin margin) {
     double spare = margin.spare();
     String amount = amount(margin.dimension(), Math.abs(spare));
-    String end = spare < 0 ? paint.stop("missing") : "to spare";
+    // What is printed as 0 is not missing: rounding made it less.
+    String end = spare < -LEAST_SHOWN ? paint.stop("missing") : "to spare";
     return "  %12s %s  %s".formatted(amount, end, margin.what());
   }
 

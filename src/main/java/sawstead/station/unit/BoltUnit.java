@@ -37,6 +37,11 @@ final class BoltUnit implements Unit {
     saw = site.saw();
   }
 
+  /** Room beside the middle of a bolt for its washer, mm. */
+  static double room(BoltHole hole) {
+    return hole.diameter().nominal() / 2 + WASHER;
+  }
+
   @Override
   public void place(Draft draft) {}
 
@@ -49,7 +54,7 @@ final class BoltUnit implements Unit {
       Vec at = new Vec(hole.x().nominal(), hole.y().nominal(), top);
       double diameter = hole.diameter().nominal();
       draft.change(StandUnit.TOP, b -> b.bored(at, Axis.Z, diameter + EASE));
-      double half = diameter / 2 + WASHER;
+      double half = room(hole);
       draft.keepClear(
           new Box(
               new Vec(at.x() - half, at.y() - half, under - NUT),

@@ -55,13 +55,17 @@ final class RoomUnit implements Unit {
   RoomUnit(Site site, Room room) {
     this.site = site;
     this.room = room;
-    inside =
-        new Area(
-            -room.left().map(Measured::nominal).orElse(BEYOND),
-            room.right().map(Measured::nominal).orElse(BEYOND),
-            -room.front().map(Measured::nominal).orElse(BEYOND),
-            room.rear().map(Measured::nominal).orElse(BEYOND));
+    inside = inside(room);
     height = room.height().nominal();
+  }
+
+  /** The floor between the walls; far away where there is none. */
+  static Area inside(Room room) {
+    return new Area(
+        -room.left().map(Measured::nominal).orElse(BEYOND),
+        room.right().map(Measured::nominal).orElse(BEYOND),
+        -room.front().map(Measured::nominal).orElse(BEYOND),
+        room.rear().map(Measured::nominal).orElse(BEYOND));
   }
 
   @Override

@@ -128,6 +128,9 @@ record SledPlan(
 
   private static final double NEXT_SLED = 1200;
 
+  /** The same where walls are near. */
+  private static final double CLOSE = 60;
+
   /**
    * Solves a sled.
    *
@@ -427,14 +430,34 @@ record SledPlan(
     return extension > 0 ? stopBase() + extension : stopBase() - base();
   }
 
-  /** Where it is kept: beside all that the station takes up, away from the vac's way out. */
+  /**
+   * Where it is kept: beside all that the station takes up, away from the vac's way out; nearer, on
+   * the other side or behind where a wall of the room leaves no place there.
+   */
   Area stored() {
-    Area taken = place.taken();
     boolean atRight =
         brief.station().flatMap(s -> s.stand().vacSide()).filter(s -> s == Side.LEFT).isPresent();
-    double room = Math.max(0, wish.extension().nominal()) + ASIDE + number * NEXT_SLED;
+    double further = Math.max(0, wish.extension().nominal()) + number * NEXT_SLED;
+    List<Area> places =
+        List.of(
+            beside(atRight, further + ASIDE),
+            beside(!atRight, further + ASIDE),
+            beside(atRight, further + CLOSE),
+            beside(!atRight, further + CLOSE),
+            behind(ASIDE + number * NEXT_SLED));
+    Area inside = brief.room().map(RoomUnit::inside).orElse(places.get(0));
+    return places.stream().filter(inside::holds).findFirst().orElse(places.get(0));
+  }
+
+  private Area beside(boolean atRight, double away) {
+    Area taken = place.taken();
     return atRight
-        ? new Area(taken.right() + room, taken.right() + room + left + right, 0, depth())
-        : new Area(taken.left() - room - left - right, taken.left() - room, 0, depth());
+        ? new Area(taken.right() + away, taken.right() + away + left + right, 0, depth())
+        : new Area(taken.left() - away - left - right, taken.left() - away, 0, depth());
+  }
+
+  private Area behind(double away) {
+    double front = place.taken().rear() + away;
+    return new Area(-left, right, front, front + depth());
   }
 }

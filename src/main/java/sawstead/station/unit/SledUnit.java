@@ -53,7 +53,7 @@ final class SledUnit implements Unit {
     this.plan = plan;
     parts = SledParts.of(plan);
     Area stored = plan.stored();
-    kept = new Vec(stored.left() + plan.left(), 0, plan.runnerHeight() + plan.base());
+    kept = new Vec(stored.left() + plan.left(), stored.front(), plan.runnerHeight() + plan.base());
     clamp = new SledClamp(plan, kept);
   }
 
@@ -257,7 +257,7 @@ final class SledUnit implements Unit {
     }
     Setting setting =
         Setting.aside(aside)
-            .set(Placement.at(new Vec(-kept.x(), 0, plan.place().top() - kept.z())));
+            .set(Placement.at(new Vec(-kept.x(), -kept.y(), plan.place().top() - kept.z())));
     return parks
         ? setting.and(Map.of("saw/fence-travels", plan.saw().fence().right().nominal()))
         : setting;

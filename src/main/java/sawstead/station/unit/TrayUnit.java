@@ -1,7 +1,9 @@
 package sawstead.station.unit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import sawstead.brief.BoltHole;
 import sawstead.brief.Footing;
 import sawstead.brief.Sheet;
 import sawstead.solid.Axis;
@@ -32,12 +34,61 @@ final class TrayUnit implements Unit {
     t = site.thickness();
     Area bay = new StandFrame(site).bay().inset(t);
     wanted = Area.of(footing);
-    opening =
+    Area open =
         new Area(
             Math.max(wanted.left(), bay.left()),
             Math.min(wanted.right(), bay.right()),
             Math.max(wanted.front(), bay.front()),
             Math.min(wanted.rear(), bay.rear()));
+    for (BoltHole hole : site.saw().bolts()) {
+      open = besideNut(open, hole);
+    }
+    opening = open;
+  }
+
+  /**
+   * The opening with the strips around it clear of a bolt's washer and nut: the side that has to
+   * move least is set inward, but never so far that less than half of the opening is left.
+   */
+  private Area besideNut(Area open, BoltHole hole) {
+    double x = hole.x().nominal();
+    double y = hole.y().nominal();
+    double half = BoltUnit.room(hole);
+    Area nut = new Area(x - half, x + half, y - half, y + half);
+    Area outer = open.inset(-t);
+    boolean apart =
+        nut.right() <= outer.left()
+            || outer.right() <= nut.left()
+            || nut.rear() <= outer.front()
+            || outer.rear() <= nut.front();
+    if (apart || open.holds(nut)) {
+      return open;
+    }
+    List<Area> smaller = new ArrayList<>();
+    double left = nut.right() + t;
+    double right = nut.left() - t;
+    double front = nut.rear() + t;
+    double rear = nut.front() - t;
+    if (left < open.right()) {
+      smaller.add(new Area(left, open.right(), open.front(), open.rear()));
+    }
+    if (right > open.left()) {
+      smaller.add(new Area(open.left(), right, open.front(), open.rear()));
+    }
+    if (front < open.rear()) {
+      smaller.add(new Area(open.left(), open.right(), front, open.rear()));
+    }
+    if (rear > open.front()) {
+      smaller.add(new Area(open.left(), open.right(), open.front(), rear));
+    }
+    return smaller.stream()
+        .max(Comparator.comparingDouble(TrayUnit::size))
+        .filter(o -> size(o) >= size(wanted) / 2)
+        .orElse(open);
+  }
+
+  private static double size(Area area) {
+    return area.width() * area.depth();
   }
 
   @Override
@@ -73,7 +124,7 @@ final class TrayUnit implements Unit {
           Remark.Weight.NOTE,
           "opening-clipped",
           List.of("stand/top"),
-          "the opening under the saw is cut to %s x %s, so that the tray hangs clear of the stretchers"
+          "the opening under the saw is cut to %s x %s, so that the tray hangs clear of stretchers and bolts"
               .formatted(draft.length(opening.width()), draft.length(opening.depth())),
           "");
     }
