@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import sawstead.joinery.Fastener;
 import sawstead.measure.LengthFormat;
@@ -240,7 +241,16 @@ final class SledUnit implements Unit {
                 new Vec(plan.stopSign(), 0, 0), STOP_NEAREST, plan.stopFarthest(), plan.stopRest()),
             List.of(
                 new Contact(id(SledParts.STOP_ARM), track()),
-                new Contact(id(SledParts.STOP_BLOCK), id(SledParts.FACE)))));
+                new Contact(id(SledParts.STOP_BLOCK), id(SledParts.FACE))),
+            beforeACut(draft)));
+  }
+
+  /** The sled on the table at the beginning of its stroke: there its stop is set. */
+  private Setting beforeACut(Draft draft) {
+    Setting stroke = setting(draft);
+    Map<String, Double> others = new TreeMap<>(stroke.others());
+    others.put(id("stroke"), plan.from());
+    return stroke.set(Placement.identity()).and(others);
   }
 
   /** On the table, with guard and fence out of the way. */
