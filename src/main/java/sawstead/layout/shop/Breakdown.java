@@ -1,6 +1,7 @@
 package sawstead.layout.shop;
 
 import java.util.List;
+import sawstead.brief.GoodSide;
 import sawstead.check.Report;
 import sawstead.check.Words;
 import sawstead.layout.CutPlan;
@@ -55,6 +56,12 @@ public record Breakdown(
   /** The cuts of one sheet, by order; sheets are numbered from 1. */
   public List<ShopStep> steps(int sheet) {
     return steps.stream().filter(step -> step.sheet() == sheet).toList();
+  }
+
+  /** Which face of the panels of a sheet is the good one; sheets are numbered from 1. */
+  public GoodSide good(int sheet) {
+    String stock = plan.sheets().get(sheet - 1).stock();
+    return CutList.good(station.brief(), board(stock).name());
   }
 
   /** The material that a stock is of. */
