@@ -16,6 +16,7 @@ import sawstead.measure.Measured;
  * @param thickness as measured, mm
  * @param density kg per cubic metre
  * @param grainAlongLength whether the face grain runs along the length
+ * @param good which face of its panels is the good one
  * @param price a sheet, in the user's money
  * @param trim cut off every factory edge, mm
  * @param quantity how many there are; empty when more can be bought
@@ -29,6 +30,7 @@ public record Sheet(
     Measured thickness,
     Measured density,
     boolean grainAlongLength,
+    GoodSide good,
     Optional<Double> price,
     Measured trim,
     Optional<Integer> quantity,
@@ -40,6 +42,7 @@ public record Sheet(
     requireNonNull(nominal, "nominal");
     requireNonNull(thickness, "thickness");
     requireNonNull(density, "density");
+    requireNonNull(good, "good");
     requireNonNull(price, "price");
     requireNonNull(trim, "trim");
     requireNonNull(quantity, "quantity");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import sawstead.brief.GoodSide;
 import sawstead.brief.MiterSlot;
 import sawstead.brief.RunnerChoice;
 import sawstead.brief.Saw;
@@ -111,6 +112,7 @@ final class SledsMapper {
         Measured.plusMinus(path, height, 0.1, Origin.BANDED),
         Measured.plusMinus(path, 700, 70, Origin.BANDED),
         true,
+        GoodSide.BOTH,
         Optional.empty(),
         Measured.of(path, 0),
         Optional.empty(),

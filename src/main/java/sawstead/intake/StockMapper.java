@@ -3,6 +3,7 @@ package sawstead.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sawstead.brief.GoodSide;
 import sawstead.brief.Sheet;
 import sawstead.brief.SheetDefect;
 import sawstead.brief.SheetOffcut;
@@ -36,6 +37,7 @@ final class StockMapper {
               thickness,
               sheet.measure("density"),
               sheet.text("grain").filter("width"::equals).isEmpty(),
+              sheet.word("good", GoodSide.class),
               sheet.number("price"),
               sheet.measure("trim"),
               sheet.number("quantity").map(Double::intValue),

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sawstead.brief.GoodSide;
 import sawstead.brief.Sheet;
 import sawstead.brief.SheetOffcut;
 import sawstead.measure.Measured;
@@ -55,10 +56,13 @@ class StockMapperTest {
     assertEquals(600, sheet.density().nominal());
     assertEquals(5, sheet.trim().nominal());
     assertTrue(sheet.grainAlongLength());
+    assertEquals(GoodSide.FRONT, sheet.good());
     assertTrue(sheet.price().isEmpty());
     Sheet told = sheet("17.7", "17.7, grain: width, price: 62.5");
     assertFalse(told.grainAlongLength());
     assertEquals(62.5, told.price().orElseThrow());
+    assertEquals(GoodSide.BACK, sheet("17.7", "17.7, good: back").good());
+    assertEquals(GoodSide.BOTH, sheet("17.7", "17.7, good: both").good());
   }
 
   @Test

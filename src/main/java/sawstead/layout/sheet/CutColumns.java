@@ -156,7 +156,9 @@ final class CutColumns {
   }
 
   private String how(ShopStep step) {
-    return step.work().words() + (step.isGuided() ? ":  " + words.mark(step) : "");
+    return step.work().words()
+        + words.thenFace(step)
+        + (step.isGuided() ? ":  " + words.mark(step) : "");
   }
 
   /** How far a line runs at a size of one point. */

@@ -32,7 +32,7 @@ final class JobPage {
   JobPage(ShopSheet book, Breakdown breakdown) {
     this.book = book;
     this.breakdown = breakdown;
-    this.words = new StepWords(breakdown.words());
+    this.words = new StepWords(breakdown);
   }
 
   void draw() throws IOException {
@@ -130,7 +130,8 @@ final class JobPage {
                 + words.both(breakdown.request().kerfs().table())
                 + ".",
             "Good side down under the guided saw, up at the table saw: splinters are where the teeth"
-                + " come out. It becomes the front of every panel.",
+                + " come out. Each cut says which face of its panels that is; where it says none, both are"
+                + " good.",
             "Order: guided saw first, sheet by sheet (sheet pages). Then the table saw, setting by"
                 + " setting, as listed below: each setting once for the pieces of all sheets, and"
                 + " never back to it by eye.")) {

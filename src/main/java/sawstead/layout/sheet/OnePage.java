@@ -33,7 +33,7 @@ final class OnePage {
   static void draw(PDDocument document, Breakdown breakdown) throws IOException {
     boolean inches = breakdown.station().brief().units() == Unit.INCH;
     PDRectangle usual = inches ? PDRectangle.LETTER : PDRectangle.A4;
-    StepWords words = new StepWords(breakdown.words());
+    StepWords words = new StepWords(breakdown);
     CutColumns columns = new CutColumns(words, CutRow.of(breakdown, words));
     try (PDDocument trial = new PDDocument()) {
       usual = small(trial, usual, breakdown, words, columns) ? large(usual) : usual;
@@ -104,7 +104,7 @@ final class OnePage {
             + ", table saw "
             + words.both(breakdown.request().kerfs().table())
             + "; cut on the far side of the mark. First a test cut in scrap: measure it. Good side down under the guided"
-            + " saw, up at the table saw; it becomes the front of every panel.",
+            + " saw, up at the table saw: each cut says which face that is.",
         "Measure from the marked corner, grain left to right. Pencil 1a, 1b ... and each name on its piece as it comes"
             + " off. First all guided cuts, then setting after setting, each once.");
   }

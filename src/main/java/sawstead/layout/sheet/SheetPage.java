@@ -19,7 +19,7 @@ final class SheetPage {
   SheetPage(ShopSheet book, Breakdown breakdown) {
     this.book = book;
     this.breakdown = breakdown;
-    this.words = new StepWords(breakdown.words());
+    this.words = new StepWords(breakdown);
   }
 
   void draw(int number) throws IOException {

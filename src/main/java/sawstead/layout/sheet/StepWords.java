@@ -3,9 +3,11 @@ package sawstead.layout.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import sawstead.brief.GoodSide;
 import sawstead.check.Words;
 import sawstead.layout.Direction;
 import sawstead.layout.Guide;
+import sawstead.layout.shop.Breakdown;
 import sawstead.layout.shop.CutPiece;
 import sawstead.layout.shop.ShopStep;
 import sawstead.measure.LengthFormat;
@@ -22,10 +24,24 @@ final class StepWords {
   /** A mark nearer to the edge than this only straightens the edge, mm. */
   private static final double TRIM = 20;
 
+  private final Breakdown breakdown;
   private final Words words;
 
-  StepWords(Words words) {
-    this.words = words;
+  StepWords(Breakdown breakdown) {
+    this.breakdown = breakdown;
+    this.words = breakdown.words();
+  }
+
+  /** Which face lies up or down at a cut; empty when it does not matter. */
+  String face(ShopStep step) {
+    GoodSide good = breakdown.good(step.sheet());
+    return step.isGuided() ? good.atGuidedSaw() : good.atTableSaw();
+  }
+
+  /** The same after other words. */
+  String thenFace(ShopStep step) {
+    String face = face(step);
+    return face.isEmpty() ? "" : ", " + face;
   }
 
   /** A length in the user's units, and in mm beside it for users of inches. */
@@ -110,13 +126,13 @@ final class StepWords {
   /** How the work is laid for this cut. */
   String how(ShopStep step) {
     if (!step.isGuided()) {
-      return step.work().words() + ", " + size(step.work());
+      return step.work().words() + thenFace(step) + ", " + size(step.work());
     }
     boolean along = step.cut().along() == Direction.LENGTH;
     String mark = where(step, along ? "its lower edge" : "its left end");
     String packed =
         step.cut().guide() == Guide.PACKED_RAIL ? "; strip as thick beside it, clamp" : "";
-    return step.work().words() + ": " + mark + packed;
+    return step.work().words() + thenFace(step) + ": " + mark + packed;
   }
 
   /** What comes off, panels with their size; empty where nothing but waste does. */

@@ -1,6 +1,7 @@
 package sawstead.layout.shop;
 
 import java.util.List;
+import sawstead.brief.GoodSide;
 import sawstead.check.Report;
 import sawstead.check.Words;
 import sawstead.layout.CutPlan;
@@ -61,6 +62,12 @@ public record Breakdown(
   /** The stock of that name. */
   Stock stock(String name) {
     return request.stock().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  /** Which face of the panels of a sheet is the good one; sheets are numbered from 1. */
+  public GoodSide good(int sheet) {
+    String stock = plan.sheets().get(sheet - 1).stock();
+    return CutList.good(station.brief(), board(stock).name());
   }
 
   /** The material that a stock is of. */

@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import sawstead.brief.Brief;
+import sawstead.brief.GoodSide;
+import sawstead.brief.Sheet;
 import sawstead.joinery.Board;
 import sawstead.solid.Box;
 import sawstead.solid.Feature;
@@ -38,7 +41,7 @@ public final class CutList {
       groups.computeIfAbsent(key, k -> new ArrayList<>()).add(board);
     }
     List<CutListLine> lines = new ArrayList<>();
-    groups.forEach((key, boards) -> lines.add(line(key, boards)));
+    groups.forEach((key, boards) -> lines.add(line(station, key, boards)));
     lines.sort(
         java.util.Comparator.comparing(CutListLine::unit)
             .thenComparing(line -> -line.length() * line.width()));
@@ -52,7 +55,7 @@ public final class CutList {
     return masses;
   }
 
-  private static CutListLine line(Key key, List<Board> boards) {
+  private static CutListLine line(Station station, Key key, List<Board> boards) {
     Board first = boards.get(0);
     Box plan = first.outline().bounds();
     return new CutListLine(
@@ -62,8 +65,18 @@ public final class CutList {
         plan.size().y(),
         first.thickness(),
         key.sheet,
+        good(station.brief(), key.sheet),
         first.mass(),
         key.joints);
+  }
+
+  /** Which face of the panels of a sheet is the good one. */
+  static GoodSide good(Brief brief, String sheet) {
+    return brief.stock().stream()
+        .filter(s -> s.name().equals(sheet))
+        .findFirst()
+        .map(Sheet::good)
+        .orElse(GoodSide.BOTH);
   }
 
   private static String joints(Board board) {

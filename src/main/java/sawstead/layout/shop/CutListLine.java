@@ -1,6 +1,7 @@
 package sawstead.layout.shop;
 
 import java.util.List;
+import sawstead.brief.GoodSide;
 
 /**
  * Panels that are alike.
@@ -11,6 +12,7 @@ import java.util.List;
  * @param width finished, across the grain, mm
  * @param thickness mm
  * @param sheet name of the sheet
+ * @param good which face is the good one
  * @param mass of one after all cuts, kg
  * @param joints what is cut into each, in words; empty for a plain board
  */
@@ -21,6 +23,7 @@ public record CutListLine(
     double width,
     double thickness,
     String sheet,
+    GoodSide good,
     double mass,
     String joints) {
   public CutListLine {

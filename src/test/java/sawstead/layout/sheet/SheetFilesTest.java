@@ -30,6 +30,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Element;
@@ -63,6 +64,49 @@ class SheetFilesTest {
                   dynamicTest(file + ": lists", () -> lists(breakdown, files)),
                   dynamicTest(file + ": again", () -> again(files, files(breakdown))));
             });
+  }
+
+  /**
+   * The good side is down where teeth come out at the top and up where they come out at the bottom:
+   * common practice, no source. Counted in the text of the PDF.
+   */
+  @Test
+  void goodSide_isSaidAtEveryCutAndPart() throws Exception {
+    Breakdown breakdown =
+        Breakdowns.of(
+            """
+            name: Faces
+            units: mm
+            stock:
+              - {name: fine, length: 2440, width: 1220, thickness: 18, good: back}
+              - {name: plain, length: 2440, width: 1220, thickness: 12, good: both}
+            extras:
+              - {id: a, stock: fine, outline: [[0,0],[600,0],[600,300],[0,300]], place: {at: [0,0,0]}}
+              - {id: b, stock: plain, outline: [[0,0],[500,0],[500,200],[0,200]], place: {at: [0,0,99]}}
+            """);
+    Map<String, byte[]> files = files(breakdown);
+    StepWords words = new StepWords(breakdown);
+    long fine = 0;
+    for (ShopStep step : breakdown.steps()) {
+      boolean isFine = breakdown.plan().sheets().get(step.sheet() - 1).stock().equals("fine");
+      fine += isFine ? 1 : 0;
+      String wanted = step.isGuided() ? "back down" : "back up";
+      assertEquals(isFine ? wanted : "", words.face(step), "cut " + step.cut().order());
+    }
+    assertTrue(fine > 0 && fine < breakdown.steps().size(), "cuts in both sheets");
+    for (String file : List.of("shop-sheet.pdf", "sheet-book.pdf")) {
+      try (PDDocument document = Loader.loadPDF(files.get(file))) {
+        String text = new PDFTextStripper().getText(document);
+        assertEquals(fine, text.split(", back (up|down)", -1).length - 1, file);
+        assertFalse(text.contains("front up") || text.contains("front down"), file);
+      }
+    }
+    for (CSVRecord line : cutList(files)) {
+      boolean isFine = line.get("sheet").equals("fine");
+      assertEquals(isFine ? "back" : "both", line.get("good side"));
+      assertEquals(isFine ? "back down" : "", line.get("at guided saw"));
+      assertEquals(isFine ? "back up" : "", line.get("at table saw"));
+    }
   }
 
   private static Map<String, byte[]> files(Breakdown breakdown) {
@@ -202,7 +246,7 @@ class SheetFilesTest {
     try (PDDocument document = Loader.loadPDF(files.get("shop-sheet.pdf"))) {
       assertEquals(1, document.getNumberOfPages());
       String text = new PDFTextStripper().getText(document);
-      StepWords words = new StepWords(breakdown.words());
+      StepWords words = new StepWords(breakdown);
       int settings = 0;
       String above = "";
       for (ShopStep step : breakdown.steps()) {
@@ -221,17 +265,20 @@ class SheetFilesTest {
     }
   }
 
+  private static List<CSVRecord> cutList(Map<String, byte[]> files) throws IOException {
+    return CSVFormat.RFC4180
+        .builder()
+        .setHeader()
+        .setSkipHeaderRecord(true)
+        .get()
+        .parse(
+            new java.io.StringReader(
+                new String(files.get("cut-list.csv"), java.nio.charset.StandardCharsets.UTF_8)))
+        .getRecords();
+  }
+
   private static void lists(Breakdown breakdown, Map<String, byte[]> files) throws IOException {
-    List<CSVRecord> lines =
-        CSVFormat.RFC4180
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .get()
-            .parse(
-                new java.io.StringReader(
-                    new String(files.get("cut-list.csv"), java.nio.charset.StandardCharsets.UTF_8)))
-            .getRecords();
+    List<CSVRecord> lines = cutList(files);
     int quantity = 0;
     for (CSVRecord line : lines) {
       quantity += Integer.parseInt(line.get("quantity"));
