@@ -19,6 +19,7 @@ import sawstead.measure.Unit;
  * @param alignment what was measured of blade and slots
  * @param sleds sleds to be built
  * @param inserts zero-clearance inserts to be built
+ * @param paddle a knee paddle to be built
  * @param stock sheets at hand, the first is the default
  * @param vac the shop vac, if one lives in the stand
  * @param casters what the stand rolls on
@@ -42,6 +43,7 @@ public record Brief(
     Optional<Alignment> alignment,
     List<SledWish> sleds,
     List<InsertWish> inserts,
+    Optional<PaddleWish> paddle,
     List<Sheet> stock,
     Optional<Vac> vac,
     Casters casters,
@@ -64,6 +66,7 @@ public record Brief(
     requireNonNull(alignment, "alignment");
     sleds = List.copyOf(sleds);
     inserts = List.copyOf(inserts);
+    requireNonNull(paddle, "paddle");
     stock = List.copyOf(stock);
     requireNonNull(vac, "vac");
     requireNonNull(casters, "casters");

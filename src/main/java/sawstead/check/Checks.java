@@ -32,6 +32,7 @@ final class Checks {
           new BoltCheck(),
           new PortCheck(),
           new SwitchCheck(),
+          new PaddleCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());
