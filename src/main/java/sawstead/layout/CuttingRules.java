@@ -46,6 +46,11 @@ final class CuttingRules {
         return new Guidance(Guide.FENCE, rest, true);
       }
     }
+    return rail(region, along, nearSize);
+  }
+
+  /** The same along the rail, whatever else would do: it needs no straight edge. */
+  Guidance rail(Region region, Direction along, int nearSize) {
     int rest = region.extent(along.across()) - nearSize - kerf(Guide.RAIL);
     double wider = Steps.mm(Math.max(nearSize, rest));
     if (wider >= limits.rest()) {
