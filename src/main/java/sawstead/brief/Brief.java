@@ -20,6 +20,7 @@ import sawstead.measure.Unit;
  * @param sleds sleds to be built
  * @param inserts zero-clearance inserts to be built
  * @param paddle a knee paddle to be built
+ * @param routerTable a router that hangs in a wing
  * @param stock sheets at hand, the first is the default
  * @param vac the shop vac, if one lives in the stand
  * @param casters what the stand rolls on
@@ -44,6 +45,7 @@ public record Brief(
     List<SledWish> sleds,
     List<InsertWish> inserts,
     Optional<PaddleWish> paddle,
+    Optional<RouterTable> routerTable,
     List<Sheet> stock,
     Optional<Vac> vac,
     Casters casters,
@@ -67,6 +69,7 @@ public record Brief(
     sleds = List.copyOf(sleds);
     inserts = List.copyOf(inserts);
     requireNonNull(paddle, "paddle");
+    requireNonNull(routerTable, "routerTable");
     stock = List.copyOf(stock);
     requireNonNull(vac, "vac");
     requireNonNull(casters, "casters");

@@ -33,6 +33,7 @@ final class Checks {
           new PortCheck(),
           new SwitchCheck(),
           new PaddleCheck(),
+          new RouterCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());

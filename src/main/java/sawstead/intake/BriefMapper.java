@@ -62,6 +62,7 @@ final class BriefMapper {
         wishes,
         inserts,
         paddle,
+        saw.flatMap(s -> new RouterTableMapper(brief, sheets).table(station)),
         stock,
         vac,
         new CastersMapper(brief).casters(),
@@ -86,7 +87,7 @@ final class BriefMapper {
     if (brief.has("saw")) {
       return;
     }
-    for (String key : List.of("blades", "alignment", "sleds", "inserts", "paddle")) {
+    for (String key : List.of("blades", "alignment", "sleds", "inserts", "paddle", "routerTable")) {
       if (brief.has(key)) {
         brief.problem(
             key,

@@ -50,6 +50,13 @@ public final class Units {
     place
         .filter(p -> brief.paddle().isPresent())
         .ifPresent(p -> units.add(new PaddleUnit(PaddlePlan.of(brief, p, site), site)));
+    site.filter(s -> brief.routerTable().isPresent())
+        .map(s -> RouterPlan.of(brief, s))
+        .ifPresent(
+            plan -> {
+              units.add(new RouterUnit(plan));
+              sums.addAll(plan.figures());
+            });
     units.add(new ExtraUnit(brief));
     units.addAll(DrawnUnit.of(brief, site));
     ServiceLoader.load(UnitSource.class).forEach(s -> units.addAll(s.units(brief, site)));
