@@ -34,6 +34,7 @@ final class Checks {
           new SwitchCheck(),
           new PaddleCheck(),
           new RouterCheck(),
+          new DrawerCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());
