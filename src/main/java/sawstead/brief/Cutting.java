@@ -1,5 +1,7 @@
 package sawstead.brief;
 
+import java.util.Optional;
+
 /**
  * How sheets become parts: what the blades take, and what can be brought to the table saw.
  *
@@ -13,6 +15,7 @@ package sawstead.brief;
  * @param farthestStop greatest distance from the sled's stop to the blade, mm
  * @param infeed free room before the blade, mm
  * @param outfeed free room behind the blade, mm
+ * @param carry what goes home from the seller's in one piece; empty when whole sheets do
  * @param favoursLabour whether little labour comes before a large leftover
  */
 public record Cutting(
@@ -26,4 +29,5 @@ public record Cutting(
     double farthestStop,
     double infeed,
     double outfeed,
+    Optional<Carry> carry,
     boolean favoursLabour) {}

@@ -1,6 +1,7 @@
 package sawstead.intake;
 
 import java.util.Optional;
+import sawstead.brief.Carry;
 import sawstead.brief.Cutting;
 import sawstead.brief.Saw;
 
@@ -21,6 +22,15 @@ final class CuttingMapper {
     this.saw = saw;
   }
 
+  private static Carry carry(Section carry) {
+    return new Carry(
+        carry.plain("longest"),
+        carry.plain("widest"),
+        carry.plain("heaviest"),
+        carry.plain("oversize"),
+        carry.plain("kerf"));
+  }
+
   Cutting cutting() {
     return new Cutting(
         cutting.plain("guidedKerf"),
@@ -37,6 +47,7 @@ final class CuttingMapper {
         cutting.plain("farthestStop"),
         cutting.plain("infeed"),
         cutting.plain("outfeed"),
+        cutting.has("carry") ? Optional.of(carry(cutting.section("carry"))) : Optional.empty(),
         cutting.text("favour").filter("labour"::equals).isPresent());
   }
 }

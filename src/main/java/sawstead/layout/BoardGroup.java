@@ -28,10 +28,16 @@ final class BoardGroup {
   private final Map<Kind, Queue<Copy>> copies = new LinkedHashMap<>();
   private final int room;
   private final PackingProblem problem;
+  private final boolean reserved;
   private final int pieces;
   private final List<Queue<Copy>> queues;
 
-  BoardGroup(CutRequest request, Board board) {
+  /**
+   * Gathers what is of one board.
+   *
+   * @param reserve whether every new sheet keeps room for the seller's cuts, if the parts allow it
+   */
+  BoardGroup(CutRequest request, Board board, boolean reserve) {
     this.board = board;
     this.room = Steps.up(request.kerfs().wider());
     this.stock = request.stock().stream().filter(s -> s.board().equals(board.name())).toList();
@@ -42,7 +48,22 @@ final class BoardGroup {
             kinds.add(new PieceKind(kind.length, kind.width, kind.mayTurn, queue.size())));
     queues = List.copyOf(copies.values());
     pieces = kinds.stream().mapToInt(PieceKind::demand).sum();
-    problem = new PackingProblem(stock.stream().map(this::sheet).toList(), kinds);
+    List<SheetKind> sheets = stock.stream().map(s -> sheet(s, 0, 0)).toList();
+    List<SheetKind> less =
+        reserve ? stock.stream().map(s -> reserved(s, request)).toList() : sheets;
+    reserved = !less.equals(sheets) && PackingProblem.possible(less, kinds);
+    problem = new PackingProblem(reserved ? less : sheets, kinds);
+  }
+
+  /** A sheet without what the seller's cuts will take beyond a kerf of one's own. */
+  private SheetKind reserved(Stock s, CutRequest request) {
+    Carry carry = request.carry().orElseThrow();
+    int each = Steps.up(request.kerfs().seller() + 2 * carry.oversize()) - room;
+    if (s.offcut() || each <= 0) {
+      return sheet(s, 0, 0);
+    }
+    Carry.Grid grid = carry.fewest(board, s.length(), s.width());
+    return sheet(s, grid.along() * each, grid.across() * each);
   }
 
   private void add(Part part) {
@@ -60,13 +81,18 @@ final class BoardGroup {
     }
   }
 
-  private SheetKind sheet(Stock s) {
+  private SheetKind sheet(Stock s, int lessLength, int lessWidth) {
     return new SheetKind(
-        Steps.down(s.usableLength()) + room,
-        Steps.down(s.usableWidth()) + room,
+        Math.max(1, Steps.down(s.usableLength()) + room - lessLength),
+        Math.max(1, Steps.down(s.usableWidth()) + room - lessWidth),
         s.quantity() == Stock.ENDLESS ? SheetKind.ENDLESS : s.quantity(),
         !s.offcut(),
         Math.round(s.price() * 100));
+  }
+
+  /** The same once more, with all copies still to be given. */
+  BoardGroup fresh(CutRequest request) {
+    return new BoardGroup(request, board, reserved);
   }
 
   Board board() {

@@ -20,7 +20,7 @@ public record Choice(
     int marked = 0;
     for (SheetPlan sheet : plan.sheets()) {
       cuts += sheet.cuts().size();
-      marked += (int) sheet.cuts().stream().filter(c -> c.setting().isEmpty()).count();
+      marked += (int) sheet.cuts().stream().filter(c -> c.guide().tool() == Tool.GUIDED).count();
     }
     Optional<Offcut> largest = plan.offcuts().stream().findFirst();
     return new Choice(favour, plan.newSheets(), largest, plan.settings(), marked, cuts);

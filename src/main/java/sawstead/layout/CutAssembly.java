@@ -20,6 +20,7 @@ final class CutAssembly {
   private final List<List<PlacedPiece>> pieces = new ArrayList<>();
   private final List<Offcut> offcuts = new ArrayList<>();
   private int unsafe;
+  private int tooLarge;
 
   /** A sheet taken apart. */
   private record Opened(Stock stock, SawNode tree) {}
@@ -32,7 +33,10 @@ final class CutAssembly {
   void add(BoardGroup group, List<PackedSheet> sheets) {
     GroupLabour labour = new GroupLabour(request, group);
     List<Opened> opened = new ArrayList<>();
-    sheets.forEach(s -> opened.add(new Opened(group.stock(s.kind()), labour.tree(s))));
+    for (PackedSheet sheet : sheets) {
+      opened.add(new Opened(group.stock(sheet.kind()), labour.tree(sheet)));
+      tooLarge += labour.tooLarge(sheet);
+    }
     opened.sort(
         Comparator.comparing((Opened sheet) -> !sheet.stock().offcut())
             .thenComparing(sheet -> largestLeft(sheet.tree())));
@@ -110,6 +114,13 @@ final class CutAssembly {
               + " strips too narrow to clamp under the rail (less than "
               + Lengths.text(request.limits().clamped())
               + " mm): take them from a wider piece, or plan them wider");
+    }
+    if (tooLarge > 0) {
+      cautions.add(
+          tooLarge
+              + (tooLarge == 1 ? " piece comes" : " pieces come")
+              + " home larger or heavier than `carry` allows, because the parts on it leave the"
+              + " seller's saw no room: carry it with somebody, or allow more");
     }
     return new CutPlan(
         bound,

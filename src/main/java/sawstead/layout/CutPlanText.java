@@ -82,6 +82,7 @@ public final class CutPlanText {
   private static String line(Cut cut) {
     String with =
         switch (cut.guide()) {
+          case SELLER -> "at the seller's";
           case RAIL -> "guided saw";
           case PACKED_RAIL -> "guided saw, rail on the work and a strip as thick beside it";
           case FENCE -> "table saw, fence at " + Lengths.text(cut.setting().orElse(0));

@@ -2,12 +2,16 @@ package sawstead.layout;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToIntBiFunction;
+import java.util.stream.Stream;
 import sawstead.layout.packing.Budget;
 import sawstead.layout.packing.Choices;
 import sawstead.layout.packing.LowerBound;
+import sawstead.layout.packing.PackedSheet;
 import sawstead.layout.packing.Packing;
 import sawstead.layout.packing.PackingSearch;
 import sawstead.layout.packing.Watch;
@@ -51,13 +55,14 @@ public final class CutPlanner {
   private CutPlan run() throws CutRequestException {
     for (Board board : request.boards()) {
       if (request.parts().stream().anyMatch(part -> part.board().equals(board.name()))) {
-        groups.add(new BoardGroup(request, board));
+        groups.add(new BoardGroup(request, board, request.carry().isPresent()));
       }
     }
     int all = groups.stream().mapToInt(BoardGroup::pieces).sum();
-    for (BoardGroup group : groups) {
-      int own = LowerBound.of(group.problem());
-      found.add(search(group, own, effort.seconds() * group.pieces() / all));
+    for (int i = 0; i < groups.size(); i++) {
+      BoardGroup whole = new BoardGroup(request, groups.get(i).board(), false);
+      int own = LowerBound.of(whole.problem());
+      search(i, whole, own, effort.seconds() * whole.pieces() / all);
       bound += own;
     }
     CutPlan wasteFirst = assemble(Choices::leftoverFirst);
@@ -94,21 +99,65 @@ public final class CutPlanner {
     boolean interrupted = false;
     for (int i = 0; i < groups.size(); i++) {
       Packing packing = choice.apply(found.get(i));
-      assembly.add(new BoardGroup(request, groups.get(i).board()), packing.sheets());
+      assembly.add(groups.get(i).fresh(request), packing.sheets());
       interrupted |= packing.interrupted();
     }
     return assembly.plan(bound, interrupted);
   }
 
-  private Choices search(BoardGroup group, int least, double seconds) throws CutRequestException {
+  /** A way to pack a group, and the sheets that it means. */
+  private record Way(BoardGroup group, Choices choices) {
+    int sheets() {
+      return choices.leftoverFirst().counted();
+    }
+  }
+
+  /**
+   * Searches one group. For the seller's cuts there are three ways: whole sheets with room left for
+   * them, whole sheets as they are, and what the seller makes of the sheets. Fewest sheets come
+   * first, then fewest pieces too large to be carried, then fewest cuts for the seller.
+   */
+  private void search(int i, BoardGroup whole, int least, double seconds)
+      throws CutRequestException {
+    if (request.carry().isEmpty()) {
+      found.add(search(whole, least, seconds).orElseThrow(() -> notEnough(whole)));
+      return;
+    }
+    List<Way> ways = new ArrayList<>();
+    for (BoardGroup group : List.of(groups.get(i), whole)) {
+      search(group, least, seconds / 3).ifPresent(choices -> ways.add(new Way(group, choices)));
+    }
+    int fewest = ways.stream().mapToInt(Way::sheets).min().orElseThrow(() -> notEnough(whole));
+    Budget budget = new Budget(seconds / 3, effort.seed(), effort.workers());
+    CarryPacking.search(request, whole, fewest, budget, watch)
+        .ifPresent(choices -> ways.add(new Way(whole, choices)));
+    Way best =
+        Collections.min(
+            ways,
+            Comparator.comparingInt(Way::sheets)
+                .thenComparingInt(way -> sellers(way, GroupLabour::tooLarge))
+                .thenComparingInt(way -> sellers(way, GroupLabour::sellersCuts)));
+    groups.set(i, best.group());
+    found.add(best.choices());
+  }
+
+  private int sellers(Way way, ToIntBiFunction<GroupLabour, PackedSheet> count) {
+    GroupLabour labour = new GroupLabour(request, way.group());
+    return Stream.of(way.choices().leftoverFirst(), way.choices().labourFirst())
+        .flatMap(packing -> packing.sheets().stream())
+        .mapToInt(sheet -> count.applyAsInt(labour, sheet))
+        .sum();
+  }
+
+  private Optional<Choices> search(BoardGroup group, int least, double seconds) {
     Budget budget = new Budget(seconds, effort.seed(), effort.workers());
     GroupLabour labour = new GroupLabour(request, group);
-    return PackingSearch.search(group.problem(), labour, budget, least, watch)
-        .orElseThrow(
-            () -> {
-              List<Complaint> complaints = new ArrayList<>();
-              RequestCheck.notEnough(complaints, group.board().name());
-              return new CutRequestException(complaints);
-            });
+    return PackingSearch.search(group.problem(), labour, budget, least, watch);
+  }
+
+  private static CutRequestException notEnough(BoardGroup group) {
+    List<Complaint> complaints = new ArrayList<>();
+    RequestCheck.notEnough(complaints, group.board().name());
+    return new CutRequestException(complaints);
   }
 }

@@ -34,35 +34,24 @@ final class Dissection {
   private final CuttingRules rules;
   private final int room;
   private final Set<Integer> matched;
-  private final Stock stock;
-
-  /** What lies beyond this is the far factory edges, and no piece may reach into it. */
-  private final Region usable;
+  private final Sawable work;
 
   /**
-   * Makes a dissection of one sheet.
+   * Makes a dissection of one sheet, or of a piece of it as it came from the seller.
    *
    * @param room what the layout left for each blade, in steps
    * @param matched finished sizes that several parts share, in steps
    */
-  Dissection(CuttingRules rules, int room, Set<Integer> matched, Stock stock) {
+  Dissection(CuttingRules rules, int room, Set<Integer> matched, Sawable work) {
     this.rules = rules;
     this.room = room;
     this.matched = matched;
-    this.stock = stock;
-    Trim trim = stock.trim();
-    this.usable =
-        new Region(
-            Steps.up(trim.left()),
-            Steps.up(trim.bottom()),
-            Steps.down(stock.length() - trim.right()),
-            Steps.down(stock.width() - trim.top()));
+    this.work = work;
   }
 
-  /** Cuts for the whole sheet, the trimming of its two reference edges first. */
-  SawNode sheet(Tile tile) {
-    Region all = new Region(0, 0, Steps.down(stock.length()), Steps.down(stock.width()));
-    return trimmed(all, Direction.LENGTH, trimmed -> node(trimmed, tile));
+  /** All its cuts, the trimming of its two reference edges first. */
+  SawNode of(Tile tile) {
+    return trimmed(work.whole(), Direction.LENGTH, trimmed -> node(trimmed, tile));
   }
 
   /** Straightens the near edge along a direction, then the one across it, then goes on. */
@@ -70,14 +59,19 @@ final class Dissection {
     Function<Region, SawNode> after =
         along == Direction.LENGTH ? r -> trimmed(r, Direction.WIDTH, next) : next;
     Direction direction = along.across();
-    int edge = usable.near(direction);
-    if (edge == 0) {
+    int edge = work.usable().near(direction);
+    if (edge == region.near(direction)) {
       return after.apply(region);
     }
     int at = edge - rules.kerf(Guide.RAIL);
     Region rest = region.between(direction, edge, region.far(direction));
     return new SawNode.Sawn(
-        region, along, at, Guidance.rail(true), leftOf(region, direction, at), after.apply(rest));
+        region,
+        along,
+        at,
+        rules.rail(region, along, at - region.near(direction)),
+        leftOf(region, direction, at),
+        after.apply(rest));
   }
 
   private static SawNode leftOf(Region region, Direction direction, int end) {
@@ -233,7 +227,7 @@ final class Dissection {
       Region region, Direction along, int size, List<Tile> head, List<Tile> tail) {
     Direction direction = along.across();
     Guidance how = rules.guidance(region, along, size);
-    int end = Math.min(region.far(direction), usable.far(direction));
+    int end = Math.min(region.far(direction), work.usable().far(direction));
     int spare = end - region.near(direction) - size - least(tail, direction);
     if (how.guide().tool() == Tool.GUIDED
         && spare >= ROUGH
@@ -287,7 +281,7 @@ final class Dissection {
    * To which extent a tile is cut: its own, or that of what is in it where the slack at its end is
    * not worth a cut of its own.
    */
-  private static int needed(Tile tile, Direction direction) {
+  static int needed(Tile tile, Direction direction) {
     int extent = extent(tile, direction);
     int content = content(tile, direction);
     return extent - content <= SLIGHT ? content : extent;

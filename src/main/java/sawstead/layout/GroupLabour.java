@@ -2,31 +2,71 @@ package sawstead.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import sawstead.layout.packing.Labour;
 import sawstead.layout.packing.PackedSheet;
+import sawstead.layout.packing.Tile;
 
 /**
  * The labour of cutting the sheets of one board: what has to be set or marked first (settings of
  * fence or stop, cuts along the rail), then all cuts.
  */
 final class GroupLabour implements Labour {
-  /** By kind of sheet; each knows the best trim of its sheet, which is worth finding once. */
-  private final List<Dissection> dissections;
+  private final CuttingRules rules;
+  private final int room;
+  private final Set<Integer> matched;
+  private final List<Stock> stock;
+
+  /** By kind of sheet; the best trim of a sheet is worth finding once. */
+  private final List<Sawable> sheets;
+
+  private final Optional<SellerStage> seller;
 
   GroupLabour(CutRequest request, BoardGroup group) {
-    Set<Integer> matched = Set.copyOf(group.matched());
-    CuttingRules rules = new CuttingRules(request.limits(), request.kerfs(), group.board());
-    dissections =
-        IntStream.range(0, group.problem().sheets().size())
-            .mapToObj(kind -> new Dissection(rules, group.room(), matched, group.stock(kind)))
-            .toList();
+    matched = Set.copyOf(group.matched());
+    room = group.room();
+    rules = new CuttingRules(request.limits(), request.kerfs(), group.board());
+    stock = IntStream.range(0, group.problem().sheets().size()).mapToObj(group::stock).toList();
+    sheets = stock.stream().map(Sawable::of).toList();
+    seller =
+        request
+            .carry()
+            .map(
+                carry ->
+                    new SellerStage(
+                        carry, group.board(), rules.kerf(Guide.SELLER), room, this::atHome));
+  }
+
+  private SawNode atHome(Sawable work, Tile tile) {
+    return new Dissection(rules, room, matched, work).of(tile);
+  }
+
+  /** How many cuts of a sheet are the seller's. */
+  int sellersCuts(PackedSheet sheet) {
+    return sellersCuts(tree(sheet));
+  }
+
+  private static int sellersCuts(SawNode node) {
+    return node instanceof SawNode.Sawn sawn && sawn.how().guide() == Guide.SELLER
+        ? 1 + sellersCuts(sawn.near()) + sellersCuts(sawn.far())
+        : 0;
+  }
+
+  /** How many pieces of a sheet are too large to be carried home. */
+  int tooLarge(PackedSheet sheet) {
+    return seller.isPresent() && !stock.get(sheet.kind()).offcut()
+        ? seller.get().tooLarge(tree(sheet))
+        : 0;
   }
 
   /** One sheet taken apart. */
   SawNode tree(PackedSheet sheet) {
-    return dissections.get(sheet.kind()).sheet(sheet.tile());
+    Sawable work = sheets.get(sheet.kind());
+    return seller.isPresent() && !stock.get(sheet.kind()).offcut()
+        ? seller.get().of(work, sheet.tile())
+        : atHome(work, sheet.tile());
   }
 
   @Override

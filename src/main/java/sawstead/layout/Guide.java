@@ -2,6 +2,8 @@ package sawstead.layout;
 
 /** What leads the work or the saw through a cut. */
 public enum Guide {
+  /** The seller's saw, before the sheet goes home; the cut is measured, and rough. */
+  SELLER(Tool.SELLER),
   /** The rail of the guided saw; the cut is measured and marked. */
   RAIL(Tool.GUIDED),
   /**

@@ -168,6 +168,16 @@ final class RequestCheck {
     }
   }
 
+  /** Whether every part fits some stock of its board. */
+  static boolean fitAll(CutRequest request) {
+    return request.parts().stream()
+        .allMatch(
+            part ->
+                request.stock().stream()
+                    .filter(s -> s.board().equals(part.board()))
+                    .anyMatch(s -> fits(part, part.grain(), s)));
+  }
+
   private void tooLarge(Part part, List<Stock> own) {
     String usable =
         mm(own.stream().mapToDouble(Stock::usableLength).max().orElse(0))

@@ -6,6 +6,15 @@ import sawstead.layout.packing.Tile;
 sealed interface SawNode {
   Region region();
 
+  /** How many cuts take it apart. */
+  default int cuts() {
+    return this instanceof Sawn sawn
+        ? 1
+            + (sawn.near() == null ? 0 : sawn.near().cuts())
+            + (sawn.far() == null ? 0 : sawn.far().cuts())
+        : 0;
+  }
+
   /** Exactly one finished piece. */
   record Finished(Region region, Tile.Piece piece) implements SawNode {}
 

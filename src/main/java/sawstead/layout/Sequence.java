@@ -11,11 +11,11 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 
 /**
- * Brings the cuts of all sheets into one order: first what is cut along the rail, sheet by sheet;
- * then the table saw, one setting after another, each used for all pieces that wait for it from all
- * sheets. A setting that nothing will want again later is always taken up first, which can never
- * cost one; where there is none, several choices are tried from the start and the order with the
- * fewest settings is kept; heuristic.
+ * Brings the cuts of all sheets into one order: first the seller's; then what is cut along the
+ * rail, sheet by sheet; then the table saw, one setting after another, each used for all pieces
+ * that wait for it from all sheets. A setting that nothing will want again later is always taken up
+ * first, which can never cost one; where there is none, several choices are tried from the start
+ * and the order with the fewest settings is kept; heuristic.
  */
 final class Sequence {
   /** Orders tried. */
@@ -31,6 +31,7 @@ final class Sequence {
   private final Map<Setting, List<Waiting>> atTable = new LinkedHashMap<>();
   private final Map<Setting, Integer> toCome = new HashMap<>();
   private final Deque<Waiting> atRail = new ArrayDeque<>();
+  private final Deque<Waiting> atSeller = new ArrayDeque<>();
   private final SplittableRandom random;
   private final boolean first;
   private int order;
@@ -63,8 +64,15 @@ final class Sequence {
       sequence.cuts.add(new ArrayList<>());
       sequence.count(sheet);
     }
+    List<List<Waiting>> home = new ArrayList<>();
     for (int i = 0; i < sheets.size(); i++) {
       sequence.free(i, sheets.get(i));
+      sequence.sellerCuts();
+      home.add(List.copyOf(sequence.atRail));
+      sequence.atRail.clear();
+    }
+    for (List<Waiting> sheet : home) {
+      sequence.atRail.addAll(sheet);
       sequence.railCuts();
     }
     sequence.tableCuts();
@@ -106,12 +114,20 @@ final class Sequence {
   private void free(int sheet, SawNode node) {
     if (node instanceof SawNode.Sawn sawn) {
       Waiting waiting = new Waiting(sheet, sawn);
-      if (sawn.how().guide().tool() == Tool.GUIDED) {
-        atRail.addLast(waiting);
-      } else {
-        atTable.computeIfAbsent(setting(sawn), s -> new ArrayList<>()).add(waiting);
-        toCome.merge(setting(sawn), -1, Integer::sum);
+      switch (sawn.how().guide().tool()) {
+        case SELLER -> atSeller.addLast(waiting);
+        case GUIDED -> atRail.addLast(waiting);
+        case TABLE -> {
+          atTable.computeIfAbsent(setting(sawn), s -> new ArrayList<>()).add(waiting);
+          toCome.merge(setting(sawn), -1, Integer::sum);
+        }
       }
+    }
+  }
+
+  private void sellerCuts() {
+    while (!atSeller.isEmpty()) {
+      make(atSeller.removeFirst());
     }
   }
 
@@ -161,11 +177,12 @@ final class Sequence {
   private void make(Waiting waiting) {
     SawNode.Sawn node = waiting.node();
     Region region = node.region();
+    Tool tool = node.how().guide().tool();
     OptionalDouble setting =
-        node.how().guide().tool() == Tool.GUIDED
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(Steps.mm(node.how().setting()));
-    marked += setting.isPresent() ? 0 : 1;
+        tool == Tool.TABLE
+            ? OptionalDouble.of(Steps.mm(node.how().setting()))
+            : OptionalDouble.empty();
+    marked += tool == Tool.GUIDED ? 1 : 0;
     cuts.get(waiting.sheet())
         .add(
             new Cut(

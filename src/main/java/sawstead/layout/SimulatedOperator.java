@@ -2,7 +2,9 @@ package sawstead.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -25,6 +27,9 @@ public final class SimulatedOperator {
   private final CutPlan plan;
   private final List<String> refusals = new ArrayList<>();
   private final List<Held> pile = new ArrayList<>();
+
+  /** Sheets that were brought home. */
+  private final Set<Integer> atHome = new HashSet<>();
 
   /** Something on the pile: where it was on its sheet. */
   private record Held(int sheet, double x0, double y0, double x1, double y1) {
@@ -109,12 +114,16 @@ public final class SimulatedOperator {
   }
 
   private void cut(Cut cut, Held held) {
+    if (cut.guide() != Guide.SELLER && atHome.add(held.sheet())) {
+      carry(held);
+    }
     boolean lengthwise = cut.along() == Direction.LENGTH;
     double edge = lengthwise ? held.length() : held.width();
     double wide = lengthwise ? held.width() : held.length();
     double kerf = request.kerfs().of(cut.guide().tool());
     double near = cut.at() - (lengthwise ? held.y0() : held.x0());
     switch (cut.guide()) {
+      case SELLER -> seller(cut, held, near, wide - near - kerf);
       case RAIL -> rail(cut, near, wide - near - kerf, request.limits().rest());
       case PACKED_RAIL -> rail(cut, near, wide - near - kerf, request.limits().clamped());
       case FENCE -> {
@@ -146,6 +155,52 @@ public final class SimulatedOperator {
     refusals.add("cut " + cut.order() + " (" + cut.guide().name() + "): " + why);
   }
 
+  /** Carries home what the seller made of a sheet, whose first piece is just being cut. */
+  private void carry(Held first) {
+    Stock stock = stock(first.sheet());
+    if (request.carry().isEmpty() || stock.offcut()) {
+      return;
+    }
+    Carry carry = request.carry().get();
+    List<Held> all = new ArrayList<>(pile);
+    all.add(first);
+    for (Held held : all) {
+      boolean same = held.sheet() == first.sheet();
+      if (same
+          && (Math.max(held.length(), held.width()) > carry.longest() + SAME
+              || Math.min(held.length(), held.width()) > carry.widest() + SAME
+              || mass(held) > carry.heaviest() + 1e-6)) {
+        refusals.add("nobody carries home " + held);
+      }
+    }
+  }
+
+  private Stock stock(int sheet) {
+    String name = plan.sheets().get(sheet).stock();
+    return request.stock().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private double mass(Held held) {
+    String board = stock(held.sheet()).board();
+    Board material =
+        request.boards().stream().filter(b -> b.name().equals(board)).findFirst().orElseThrow();
+    return held.length()
+        / 1000
+        * (held.width() / 1000)
+        * (material.thickness() / 1000)
+        * material.density();
+  }
+
+  /** The seller cuts what was not yet cut at home, and nothing thin. */
+  private void seller(Cut cut, Held held, double near, double far) {
+    if (atHome.contains(held.sheet())) {
+      refuse(cut, "the sheet is at home already");
+    }
+    if (Math.min(near, far) < request.limits().clamped() - SAME) {
+      refuse(cut, "the seller does not cut strips of " + Math.min(near, far) + " mm");
+    }
+  }
+
   private void rail(Cut cut, double near, double far, double least) {
     if (Math.max(near, far) < least - SAME) {
       refuse(cut, "the rail has only " + Math.max(near, far) + " mm to rest on");
@@ -164,21 +219,7 @@ public final class SimulatedOperator {
         || Math.min(held.length(), held.width()) > limits.widest() + SAME) {
       refuse(cut, "too large for the table saw: " + held);
     }
-    String stock = plan.sheets().get(held.sheet()).stock();
-    String board =
-        request.stock().stream()
-            .filter(s -> s.name().equals(stock))
-            .findFirst()
-            .orElseThrow()
-            .board();
-    Board material =
-        request.boards().stream().filter(b -> b.name().equals(board)).findFirst().orElseThrow();
-    double mass =
-        held.length()
-            / 1000
-            * (held.width() / 1000)
-            * (material.thickness() / 1000)
-            * material.density();
+    double mass = mass(held);
     if (mass > limits.heaviest() + 1e-6) {
       refuse(cut, "too heavy for the table saw: " + mass + " kg");
     }

@@ -2,6 +2,8 @@ package sawstead.layout;
 
 /** Which saw makes a cut. */
 public enum Tool {
+  /** The seller's, where the sheet is bought. */
+  SELLER,
   /** A circular saw along a guide rail, the sheet lying flat. */
   GUIDED,
   /** The table saw, against its fence or on a sled. */

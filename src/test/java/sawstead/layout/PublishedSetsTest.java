@@ -65,7 +65,7 @@ class PublishedSetsTest {
   void lowerBound_ofAllPublishedInstances_isNeverAboveBestKnown() {
     int tight = 0;
     for (PublishedSets.Instance instance : PublishedSets.all()) {
-      BoardGroup group = new BoardGroup(instance.request(0), new Board("board", 18, 685));
+      BoardGroup group = new BoardGroup(instance.request(0), new Board("board", 18, 685), false);
       int bound = LowerBound.of(group.problem());
       assertTrue(bound <= instance.bestKnown(), instance.name() + ": bound " + bound);
       tight += bound == instance.bestKnown() ? 1 : 0;

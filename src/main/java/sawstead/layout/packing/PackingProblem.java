@@ -25,7 +25,7 @@ public record PackingProblem(List<SheetKind> sheets, List<PieceKind> pieces) {
   }
 
   /** Whether each piece fits some sheet of which there is at least one. */
-  static boolean possible(List<SheetKind> sheets, List<PieceKind> pieces) {
+  public static boolean possible(List<SheetKind> sheets, List<PieceKind> pieces) {
     return pieces.stream()
         .allMatch(piece -> sheets.stream().anyMatch(s -> s.supply() > 0 && piece.fits(s)));
   }

@@ -158,7 +158,7 @@ final class CutColumns {
   private String how(ShopStep step) {
     return step.work().words()
         + words.thenFace(step)
-        + (step.isGuided() ? ":  " + words.mark(step) : "");
+        + (step.isMarked() ? ":  " + words.mark(step) : "");
   }
 
   /** How far a line runs at a size of one point. */

@@ -24,15 +24,12 @@ sealed interface CutRow {
     String setting = "";
     int settings = 0;
     for (ShopStep step : breakdown.steps()) {
-      String now = step.isGuided() ? "sheet " + step.sheet() : words.setting(step);
+      String now = step.isMarked() ? sheet(breakdown, step) : words.setting(step);
       if (!now.equals(above)) {
         // A cut along the rail in between leaves fence and stop where they are.
-        settings += step.isGuided() || now.equals(setting) ? 0 : 1;
-        setting = step.isGuided() ? setting : now;
-        rows.add(
-            step.isGuided()
-                ? new OfSheet(sheet(breakdown, step.sheet()))
-                : new OfSetting(settings, step));
+        settings += step.isMarked() || now.equals(setting) ? 0 : 1;
+        setting = step.isMarked() ? setting : now;
+        rows.add(step.isMarked() ? new OfSheet(now) : new OfSetting(settings, step));
         above = now;
       }
       rows.add(new OfCut(step));
@@ -40,10 +37,14 @@ sealed interface CutRow {
     return rows;
   }
 
-  private static String sheet(Breakdown breakdown, int number) {
+  private static String sheet(Breakdown breakdown, ShopStep step) {
+    int number = step.sheet();
     var plan = breakdown.plan().sheets().get(number - 1);
     Board board = breakdown.board(plan.stock());
     double mass = board.mass(plan.length(), plan.width());
+    if (step.isSellers()) {
+      return "At the seller's, sheet " + number + ": " + plan.stock();
+    }
     // Over 23 kg is carried by two: common practice, no source.
     return "Guided saw, sheet "
         + number
@@ -51,6 +52,6 @@ sealed interface CutRow {
         + plan.stock()
         + ", "
         + breakdown.words().mass(mass)
-        + (mass > 23 ? ", two carry it" : "");
+        + (mass > 23 && !breakdown.isCutBySeller(number) ? ", two carry it" : "");
   }
 }

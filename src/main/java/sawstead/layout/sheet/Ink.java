@@ -14,6 +14,7 @@ enum Ink {
   COBALT("1d4e9e"),
   OCHRE("8a5a00"),
   LICHEN("dde6cf"),
+  MOSS("3f6212"),
   VERMILION("b3261e");
 
   private final String hex;
@@ -34,6 +35,7 @@ enum Ink {
 
   static Ink of(Guide guide) {
     return switch (guide) {
+      case SELLER -> MOSS;
       case RAIL, PACKED_RAIL -> INK;
       case FENCE -> COBALT;
       case SLED -> OCHRE;

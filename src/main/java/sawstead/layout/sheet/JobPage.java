@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import sawstead.layout.Choice;
 import sawstead.layout.CutPlan;
 import sawstead.layout.SheetPlan;
+import sawstead.layout.Tool;
 import sawstead.layout.shop.Breakdown;
 import sawstead.layout.shop.BreakdownText;
 import sawstead.layout.shop.CostList;
@@ -144,7 +145,11 @@ final class JobPage {
     CutPlan plan = breakdown.plan();
     for (int i = 0; i < plan.sheets().size(); i++) {
       SheetPlan sheet = plan.sheets().get(i);
-      long guided = breakdown.steps(i + 1).stream().filter(ShopStep::isGuided).count();
+      long guided =
+          breakdown.steps(i + 1).stream()
+              .filter(s -> s.cut().guide().tool() == Tool.GUIDED)
+              .count();
+      long sellers = breakdown.steps(i + 1).stream().filter(ShopStep::isSellers).count();
       line(
           "Sheet "
               + (i + 1)
@@ -157,9 +162,12 @@ final class JobPage {
               + ";  "
               + BreakdownText.count(sheet.pieces().size(), "panel", "panels")
               + ";  "
+              + (sellers == 0
+                  ? ""
+                  : BreakdownText.count((int) sellers, "cut", "cuts") + " at the seller's, ")
               + BreakdownText.count((int) guided, "guided cut", "guided cuts")
               + ", "
-              + (sheet.cuts().size() - guided)
+              + (sheet.cuts().size() - guided - sellers)
               + " at the table saw",
           false,
           Ink.INK);
@@ -196,7 +204,7 @@ final class JobPage {
     room(3 * PITCH);
     String name = words.setting(first);
     paper.edge(Paper.MARGIN + 1, y - 1, 7, 7, 0.7, 0, Ink.INK);
-    if (!first.isGuided()) {
+    if (!first.isMarked()) {
       paper.text(number + ".", Paper.MARGIN + 14, y, SIZE, true, Ink.of(first.cut().guide()));
     }
     double x = paper.text(name, Paper.MARGIN + 32, y, SIZE, true, Ink.of(first.cut().guide()));

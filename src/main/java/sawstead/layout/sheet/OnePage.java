@@ -120,10 +120,11 @@ final class OnePage {
 
   private double legend(double y) throws IOException {
     double x = Paper.MARGIN;
-    for (Guide guide : List.of(Guide.RAIL, Guide.FENCE, Guide.SLED)) {
+    for (Guide guide : Tag.legend(breakdown)) {
       Tag.draw(paper, guide, 1, x + 5, y + 2.4, 4.2);
       String says =
           switch (guide) {
+            case SELLER -> "at the seller's, before it goes home";
             case RAIL, PACKED_RAIL -> "guided saw, work flat on boards, rail clamped";
             case FENCE -> "table saw along the fence, stand aside of the kerf";
             case SLED -> "table saw, sled with a stop block";

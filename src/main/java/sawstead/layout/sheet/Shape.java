@@ -15,6 +15,9 @@ sealed interface Shape {
   /** A finished panel. */
   record Panel(String name, double x, double y, double length, double width) implements Shape {}
 
+  /** A defect of the sheet. */
+  record Flaw(double x, double y, double length, double width) implements Shape {}
+
   /** Worth keeping. */
   record Rest(double x, double y, double length, double width) implements Shape {}
 

@@ -80,6 +80,9 @@ final class SheetFigure {
     for (Shape.Rest rest : scene.rests()) {
       rest(rest);
     }
+    for (Shape.Flaw flaw : scene.flaws()) {
+      flaw(flaw);
+    }
     for (Shape.Panel panel : scene.panels()) {
       paper.fill(x(panel), y(panel), l(panel), w(panel), Ink.BIRCH);
     }
@@ -97,7 +100,7 @@ final class SheetFigure {
       name(panel);
     }
     for (Shape.Kerf kerf : scene.kerfs()) {
-      if (numbers == Numbers.ALL || kerf.guide().tool() == Tool.GUIDED) {
+      if (numbers == Numbers.ALL || kerf.guide().tool() != Tool.TABLE) {
         tag(kerf);
       }
     }
@@ -110,6 +113,15 @@ final class SheetFigure {
     paper.edge(x(rest), y(rest), l(rest), w(rest), 0.6, 3, Ink.FAINT);
     String size = words.length(rest.length()) + " x " + words.length(rest.width());
     fit(rest, List.of("offcut, keep", size), Ink.FAINT, false);
+  }
+
+  /** Crossed out, so that it is seen without colour. */
+  private void flaw(Shape.Flaw flaw) throws IOException {
+    double right = x(flaw) + l(flaw);
+    double top = y(flaw) + w(flaw);
+    paper.edge(x(flaw), y(flaw), l(flaw), w(flaw), 0.8, 0, Ink.VERMILION);
+    paper.line(x(flaw), y(flaw), right, top, 0.6, Ink.VERMILION);
+    paper.line(x(flaw), top, right, y(flaw), 0.6, Ink.VERMILION);
   }
 
   private void name(Shape.Panel panel) throws IOException {

@@ -56,7 +56,9 @@ final class SheetPage {
             + words.both(board.thickness())
             + ", "
             + breakdown.words().mass(mass)
-            + (mass > 23 ? ": two people carry it" : "");
+            + (mass > 23 && !breakdown.isCutBySeller(scene.number())
+                ? ": two people carry it"
+                : "");
     paper.text(what, x + 12, y, 9.5, false, Ink.FAINT);
     if (breakdown.forbidden()) {
       y -= 14;
@@ -105,13 +107,14 @@ final class SheetPage {
   private double legend(Paper paper, SheetScene scene, double y) throws IOException {
     double x = Paper.MARGIN;
     String sheet = Integer.toString(scene.number());
-    for (Guide guide : List.of(Guide.RAIL, Guide.FENCE, Guide.SLED)) {
+    for (Guide guide : Tag.legend(breakdown)) {
       Tag.draw(paper, guide, 1, x + 6, y + 2.6);
       String says =
           switch (guide) {
             case FENCE -> "fence";
             case SLED -> "sled";
-            default -> "guided saw";
+            case SELLER -> "at the seller's";
+            case RAIL, PACKED_RAIL -> "guided saw";
           };
       x = paper.text(says, x + 15, y, 8, false, Ink.INK) + 12;
     }

@@ -20,6 +20,7 @@ import sawstead.layout.shop.ShopStep;
  * @param width mm
  * @param panels finished panels
  * @param rests offcuts worth keeping
+ * @param flaws places that no panel may have
  * @param kerfs of all cuts, by order; each lies inside the piece that it cuts
  */
 record SheetScene(
@@ -29,10 +30,12 @@ record SheetScene(
     double width,
     List<Shape.Panel> panels,
     List<Shape.Rest> rests,
+    List<Shape.Flaw> flaws,
     List<Shape.Kerf> kerfs) {
   SheetScene {
     panels = List.copyOf(panels);
     rests = List.copyOf(rests);
+    flaws = List.copyOf(flaws);
     kerfs = List.copyOf(kerfs);
   }
 
@@ -49,9 +52,13 @@ record SheetScene(
         rests.add(new Shape.Rest(o.x(), o.y(), o.length(), o.width()));
       }
     }
+    List<Shape.Flaw> flaws =
+        breakdown.defects(sheet.stock()).stream()
+            .map(d -> new Shape.Flaw(d.x(), d.y(), d.length(), d.width()))
+            .toList();
     List<Shape.Kerf> kerfs = breakdown.steps(number).stream().map(SheetScene::kerf).toList();
     return new SheetScene(
-        number, sheet.stock(), sheet.length(), sheet.width(), panels, rests, kerfs);
+        number, sheet.stock(), sheet.length(), sheet.width(), panels, rests, flaws, kerfs);
   }
 
   private static Shape.Kerf kerf(ShopStep step) {

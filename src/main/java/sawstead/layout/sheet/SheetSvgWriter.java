@@ -10,8 +10,9 @@ import javax.xml.stream.XMLStreamWriter;
 /**
  * A sheet as SVG in its true size: one unit is one millimetre, the lower left corner of the sheet
  * is the lower left of the picture. Classes say what a rectangle is: {@code sheet}, {@code part},
- * {@code offcut}, {@code kerf rail}, {@code kerf packed-rail}, {@code kerf fence}, {@code kerf
- * sled}; {@code data-part}, {@code data-order} and {@code data-setting} (mm) say which.
+ * {@code offcut}, {@code defect}, {@code kerf seller}, {@code kerf rail}, {@code kerf packed-rail},
+ * {@code kerf fence}, {@code kerf sled}; {@code data-part}, {@code data-order} and {@code
+ * data-setting} (mm) say which.
  */
 final class SheetSvgWriter {
   private static final String SPACE = "http://www.w3.org/2000/svg";
@@ -59,6 +60,10 @@ final class SheetSvgWriter {
       xml.writeEndElement();
       name(panel);
     }
+    for (Shape.Flaw flaw : scene.flaws()) {
+      rectangle("defect", flaw);
+      xml.writeEndElement();
+    }
     for (Shape.Kerf kerf : scene.kerfs()) {
       kerf(kerf);
     }
@@ -72,6 +77,8 @@ final class SheetSvgWriter {
         + (".part{fill:#" + Ink.BIRCH.hex() + "}")
         + (".offcut{fill:#" + Ink.LICHEN.hex() + "}")
         + (".rail,.packed-rail{fill:#" + Ink.INK.hex() + "}")
+        + (".seller{fill:#" + Ink.MOSS.hex() + "}")
+        + (".defect{fill:none;stroke:#" + Ink.VERMILION.hex() + ";stroke-width:2}")
         + (".fence{fill:#" + Ink.COBALT.hex() + "}")
         + (".sled{fill:#" + Ink.OCHRE.hex() + "}")
         + ("text{font-family:sans-serif;text-anchor:middle;fill:#" + Ink.INK.hex() + "}")

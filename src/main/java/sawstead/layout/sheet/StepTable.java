@@ -74,8 +74,8 @@ final class StepTable {
     paper.edge(left + 1, y - 1, 6.5, 6.5, 0.7, 0, Ink.INK);
     Tag.draw(paper, step.cut().guide(), step.cut().order(), left + 19, y + 2.4);
     double from = left + 29;
-    double middle = left + (right - left) * (step.isGuided() ? 0.48 : 0.56);
-    if (!step.isGuided()) {
+    double middle = left + (right - left) * (step.isMarked() ? 0.48 : 0.56);
+    if (!step.isMarked()) {
       boolean again = words.setting(step).equals(setting);
       Ink ink = again ? Ink.FAINT : Ink.of(step.cut().guide());
       String at = again ? "same setting" : words.setting(step);

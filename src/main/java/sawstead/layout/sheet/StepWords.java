@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import sawstead.brief.GoodSide;
 import sawstead.check.Words;
+import sawstead.layout.Carry;
 import sawstead.layout.Direction;
 import sawstead.layout.Guide;
 import sawstead.layout.shop.Breakdown;
@@ -34,8 +35,11 @@ final class StepWords {
 
   /** Which face lies up or down at a cut; empty when it does not matter. */
   String face(ShopStep step) {
+    if (step.isSellers()) {
+      return "";
+    }
     GoodSide good = breakdown.good(step.sheet());
-    return step.isGuided() ? good.atGuidedSaw() : good.atTableSaw();
+    return step.isMarked() ? good.atGuidedSaw() : good.atTableSaw();
   }
 
   /** The same after other words. */
@@ -61,6 +65,7 @@ final class StepWords {
   String setting(ShopStep step) {
     String at = both(step.cut().setting().orElse(0));
     return switch (step.cut().guide()) {
+      case SELLER -> "at the seller's";
       case RAIL, PACKED_RAIL -> "guided saw";
       case FENCE -> "fence at " + at;
       case SLED -> "sled, stop at " + at;
@@ -70,6 +75,7 @@ final class StepWords {
   /** Which tool, for a heading. */
   String tool(ShopStep step) {
     return switch (step.cut().guide()) {
+      case SELLER -> "At the seller's, before it goes home";
       case RAIL, PACKED_RAIL -> "Guided saw, work flat on the floor";
       case FENCE -> "Table saw, fence";
       case SLED -> "Table saw, sled";
@@ -79,6 +85,10 @@ final class StepWords {
   /** What to mind at such cuts, one line. */
   String safety(ShopStep step) {
     return switch (step.cut().guide()) {
+      case SELLER ->
+          "rough: "
+              + words.length(breakdown.request().carry().map(Carry::oversize).orElse(0.0))
+              + " is cut away again on both sides; check the first piece before the next cut";
       case RAIL, PACKED_RAIL ->
           "boards under both sides, rail clamped; the blade runs beyond the mark";
       case FENCE ->
@@ -104,6 +114,9 @@ final class StepWords {
     if (step.mark() < 0.5) {
       return "run the blade off " + edge;
     }
+    if (step.isSellers()) {
+      return coarse(step.mark()) + " from " + edge;
+    }
     return step.rough()
         ? "rough, " + coarse(step.mark()) + " from " + edge
         : both(step.mark()) + " from " + edge;
@@ -125,7 +138,7 @@ final class StepWords {
 
   /** How the work is laid for this cut. */
   String how(ShopStep step) {
-    if (!step.isGuided()) {
+    if (!step.isMarked()) {
       return step.work().words() + thenFace(step) + ", " + size(step.work());
     }
     boolean along = step.cut().along() == Direction.LENGTH;
@@ -138,8 +151,8 @@ final class StepWords {
   /** What comes off, panels with their size; empty where nothing but waste does. */
   List<CutPiece> comesOff(ShopStep step) {
     List<CutPiece> pieces = new ArrayList<>();
-    CutPiece first = step.isGuided() ? step.near() : step.measured();
-    CutPiece second = step.isGuided() ? step.far() : step.other();
+    CutPiece first = step.isMarked() ? step.near() : step.measured();
+    CutPiece second = step.isMarked() ? step.far() : step.other();
     for (CutPiece piece : List.of(first, second)) {
       if (piece.kind() != CutPiece.Kind.WASTE) {
         pieces.add(piece);

@@ -1,11 +1,14 @@
 package sawstead.layout.sheet;
 
 import java.io.IOException;
+import java.util.List;
 import sawstead.layout.Guide;
+import sawstead.layout.shop.Breakdown;
+import sawstead.layout.shop.ShopStep;
 
 /**
- * The number of a cut in a shape that says its tool without colour: a square for the guided saw, a
- * disc for the fence, a diamond for the sled.
+ * The number of a cut in a shape that says its tool without colour: a triangle for the seller's, a
+ * square for the guided saw, a disc for the fence, a diamond for the sled.
  */
 final class Tag {
   /** Half its height, points. */
@@ -29,8 +32,16 @@ final class Tag {
     paper.text(number, x - width / 2, y - size * 0.36, size, true, Ink.CHALK);
   }
 
+  /** The guides that a legend explains: one's own, and the seller's where it cuts. */
+  static List<Guide> legend(Breakdown breakdown) {
+    return breakdown.steps().stream().anyMatch(ShopStep::isSellers)
+        ? List.of(Guide.SELLER, Guide.RAIL, Guide.FENCE, Guide.SLED)
+        : List.of(Guide.RAIL, Guide.FENCE, Guide.SLED);
+  }
+
   private static double[] corners(Guide guide, double x, double y, double half) {
     return switch (guide) {
+      case SELLER -> around(x, y - half * 0.3, half * 1.75, 3, 90);
       case RAIL, PACKED_RAIL -> around(x, y, half * 1.3, 4, 45);
       case FENCE -> around(x, y, half, CORNERS_OF_A_DISC, 0);
       case SLED -> around(x, y, half * 1.45, 4, 0);

@@ -8,6 +8,7 @@ import sawstead.layout.CutPlan;
 import sawstead.layout.CutPlanner;
 import sawstead.layout.CutRequest;
 import sawstead.layout.CutRequestException;
+import sawstead.layout.Defect;
 import sawstead.layout.Effort;
 import sawstead.layout.Favour;
 import sawstead.layout.Stock;
@@ -59,6 +60,11 @@ public record Breakdown(
     return steps.stream().filter(step -> step.sheet() == sheet).toList();
   }
 
+  /** Whether the seller cuts a sheet before it comes home; sheets are numbered from 1. */
+  public boolean isCutBySeller(int sheet) {
+    return steps.stream().anyMatch(step -> step.sheet() == sheet && step.isSellers());
+  }
+
   /** The stock of that name. */
   Stock stock(String name) {
     return request.stock().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
@@ -68,6 +74,11 @@ public record Breakdown(
   public GoodSide good(int sheet) {
     String stock = plan.sheets().get(sheet - 1).stock();
     return CutList.good(station.brief(), board(stock).name());
+  }
+
+  /** Places of a stock that no panel may have. */
+  public List<Defect> defects(String stock) {
+    return stock(stock).defects();
   }
 
   /** The material that a stock is of. */

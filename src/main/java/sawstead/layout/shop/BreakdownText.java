@@ -118,7 +118,9 @@ public final class BreakdownText {
               + ", "
               + words.length(board.thickness()));
       for (ShopStep step : breakdown.steps(i + 1)) {
-        if (step.isGuided()) {
+        if (step.isSellers()) {
+          lines.add("  " + step.cut().order() + ". at the seller's: " + guided(step));
+        } else if (step.isMarked()) {
           lines.add("  " + step.cut().order() + ". " + guided(step));
         }
       }
@@ -128,7 +130,7 @@ public final class BreakdownText {
   private void steps() {
     String heading = "";
     for (ShopStep step : breakdown.steps()) {
-      if (step.isGuided()) {
+      if (step.isMarked()) {
         continue;
       }
       String now = heading(step);

@@ -6,6 +6,7 @@ import sawstead.layout.CutPlan;
 import sawstead.layout.CutRequest;
 import sawstead.layout.Direction;
 import sawstead.layout.Guide;
+import sawstead.layout.Tool;
 
 /**
  * One cut as it is told to the person who makes it.
@@ -27,9 +28,14 @@ public record ShopStep(
     return ShopWork.steps(request, plan);
   }
 
-  /** Whether a guided saw makes it. */
-  public boolean isGuided() {
-    return cut.guide() == Guide.RAIL || cut.guide() == Guide.PACKED_RAIL;
+  /** Whether it is measured and marked, since no fence and no stop leads it. */
+  public boolean isMarked() {
+    return cut.guide().tool() != Tool.TABLE;
+  }
+
+  /** Whether the seller makes it. */
+  public boolean isSellers() {
+    return cut.guide() == Guide.SELLER;
   }
 
   /**

@@ -7,6 +7,7 @@ import sawstead.brief.Cutting;
 import sawstead.brief.Sheet;
 import sawstead.brief.SheetOffcut;
 import sawstead.layout.Board;
+import sawstead.layout.Carry;
 import sawstead.layout.CutRequest;
 import sawstead.layout.Defect;
 import sawstead.layout.Grain;
@@ -40,8 +41,12 @@ final class StationRequest {
         boards,
         parts,
         stock,
-        new Kerfs(cutting.guidedKerf(), cutting.tableKerf()),
-        limits(cutting));
+        new Kerfs(
+            cutting.guidedKerf(),
+            cutting.tableKerf(),
+            cutting.carry().map(sawstead.brief.Carry::kerf).orElse(0.0)),
+        limits(cutting),
+        cutting.carry().map(c -> new Carry(c.longest(), c.widest(), c.heaviest(), c.oversize())));
   }
 
   private static Part part(sawstead.joinery.Board board) {

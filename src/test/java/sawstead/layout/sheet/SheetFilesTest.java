@@ -90,7 +90,7 @@ class SheetFilesTest {
     for (ShopStep step : breakdown.steps()) {
       boolean isFine = breakdown.plan().sheets().get(step.sheet() - 1).stock().equals("fine");
       fine += isFine ? 1 : 0;
-      String wanted = step.isGuided() ? "back down" : "back up";
+      String wanted = step.isMarked() ? "back down" : "back up";
       assertEquals(isFine ? wanted : "", words.face(step), "cut " + step.cut().order());
     }
     assertTrue(fine > 0 && fine < breakdown.steps().size(), "cuts in both sheets");
@@ -253,11 +253,11 @@ class SheetFilesTest {
         for (CutPiece piece : List.of(step.near(), step.far())) {
           assertTrue(text.contains(piece.name()), piece.name());
         }
-        if (!step.isGuided() && !words.setting(step).equals(above)) {
+        if (!step.isMarked() && !words.setting(step).equals(above)) {
           settings++;
           assertTrue(text.contains(settings + ".  "), "setting " + settings);
         }
-        above = step.isGuided() ? above : words.setting(step);
+        above = step.isMarked() ? above : words.setting(step);
       }
       assertEquals(breakdown.plan().settings(), settings);
       // A sheet of A4 or Letter, or two side by side: both sides below 18 in.
