@@ -19,6 +19,8 @@ import sawstead.measure.Unit;
  * @param alignment what was measured of blade and slots
  * @param sleds sleds to be built
  * @param inserts zero-clearance inserts to be built
+ * @param paddle a knee paddle to be built
+ * @param routerTable a router that hangs in a wing
  * @param stock sheets at hand, the first is the default
  * @param vac the shop vac, if one lives in the stand
  * @param casters what the stand rolls on
@@ -42,6 +44,8 @@ public record Brief(
     Optional<Alignment> alignment,
     List<SledWish> sleds,
     List<InsertWish> inserts,
+    Optional<PaddleWish> paddle,
+    Optional<RouterTable> routerTable,
     List<Sheet> stock,
     Optional<Vac> vac,
     Casters casters,
@@ -64,6 +68,8 @@ public record Brief(
     requireNonNull(alignment, "alignment");
     sleds = List.copyOf(sleds);
     inserts = List.copyOf(inserts);
+    requireNonNull(paddle, "paddle");
+    requireNonNull(routerTable, "routerTable");
     stock = List.copyOf(stock);
     requireNonNull(vac, "vac");
     requireNonNull(casters, "casters");

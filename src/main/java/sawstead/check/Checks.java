@@ -33,6 +33,8 @@ final class Checks {
           new BoltCheck(),
           new PortCheck(),
           new SwitchCheck(),
+          new PaddleCheck(),
+          new RouterCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());

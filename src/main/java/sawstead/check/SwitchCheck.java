@@ -8,10 +8,12 @@ import sawstead.solid.Overlap;
 import sawstead.solid.Placement;
 import sawstead.solid.Solids;
 import sawstead.solid.Vec;
+import sawstead.station.Mover;
 
 /**
  * The switch can be slapped from where the operator stands (REF-SAF-06): {@code switch-blocked}
- * (stop) when anything stands in the column of {@link #HAND} in front of it.
+ * (stop) when anything stands in the column of {@link #HAND} in front of it. A knee paddle may: it
+ * has a window for the start and presses the stop.
  *
  * <p>Heuristic: a straight column, as wide and high as the switch.
  */
@@ -31,9 +33,13 @@ final class SwitchCheck implements Check {
             "hand",
             Solids.box(box.size().x(), HAND, box.size().z()),
             Placement.at(new Vec(box.low().x(), box.low().y() - HAND, box.low().z())));
+    List<String> paddle =
+        scene.station().mover("paddle/presses").map(Mover::moves).orElse(List.of());
     Outcome.Notes notes = new Outcome.Notes();
     for (Body other : scene.bodies()) {
-      if (other.id().startsWith("saw/") || !other.box().overlaps(column.box(), 0)) {
+      if (other.id().startsWith("saw/")
+          || paddle.contains(other.id())
+          || !other.box().overlaps(column.box(), 0)) {
         continue;
       }
       Overlap.between(column, other)

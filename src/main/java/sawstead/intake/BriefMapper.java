@@ -7,6 +7,7 @@ import sawstead.brief.Brief;
 import sawstead.brief.ExtraPanel;
 import sawstead.brief.InsertWish;
 import sawstead.brief.OwnedBlade;
+import sawstead.brief.PaddleWish;
 import sawstead.brief.Saw;
 import sawstead.brief.Sheet;
 import sawstead.brief.SledWish;
@@ -15,6 +16,9 @@ import sawstead.brief.Vac;
 
 /** Reads the whole brief, section by section. */
 final class BriefMapper {
+
+  /** What is built for a saw, be it on a station or not. */
+  private static final List<String> JIGS = List.of("sleds", "inserts", "paddle");
 
   private final Section brief;
 
@@ -39,6 +43,7 @@ final class BriefMapper {
     List<OwnedBlade> owned = blades.map(BladesMapper::blades).orElse(List.of());
     List<InsertWish> inserts =
         saw.map(s -> new InsertsMapper(brief, s, owned, sheets).inserts()).orElse(List.of());
+    Optional<PaddleWish> paddle = saw.flatMap(s -> new PaddleMapper(brief, sheets).paddle());
     Optional<Vac> vac = new VacMapper(brief).vac();
     Optional<StationWish> station =
         saw.filter(s -> !isAlone())
@@ -56,6 +61,8 @@ final class BriefMapper {
         blades.flatMap(BladesMapper::alignment),
         wishes,
         inserts,
+        paddle,
+        saw.flatMap(s -> new RouterTableMapper(brief, sheets).table(station)),
         stock,
         vac,
         new CastersMapper(brief).casters(),
@@ -73,14 +80,14 @@ final class BriefMapper {
 
   /** Whether jigs are wanted without a station: they say so by having no section for it. */
   private boolean isAlone() {
-    return (brief.has("sleds") || brief.has("inserts")) && !brief.has("station");
+    return JIGS.stream().anyMatch(brief::has) && !brief.has("station");
   }
 
   private void sectionsFitTogether() {
     if (brief.has("saw")) {
       return;
     }
-    for (String key : List.of("blades", "alignment", "sleds", "inserts")) {
+    for (String key : List.of("blades", "alignment", "sleds", "inserts", "paddle", "routerTable")) {
       if (brief.has(key)) {
         brief.problem(
             key,

@@ -18,6 +18,7 @@ import sawstead.brief.SawTable;
 import sawstead.brief.Side;
 import sawstead.brief.SlotKind;
 import sawstead.brief.Spot;
+import sawstead.brief.StopPlace;
 import sawstead.brief.SwitchSpot;
 import sawstead.brief.Throat;
 import sawstead.brief.ThroatShape;
@@ -213,7 +214,12 @@ final class SawMapper {
   private SwitchSpot switchSpot(Blade blade) {
     Section spot = saw.section("switch");
     return new SwitchSpot(
-        spot.measure("x", -0.6 * blade.leftEdge().nominal()), spot.measure("below"));
+        spot.measure("x", -0.6 * blade.leftEdge().nominal()),
+        spot.measure("below"),
+        spot.measure("out"),
+        spot.word("stop", StopPlace.class),
+        spot.measure("stopOut"),
+        spot.measure("stroke"));
   }
 
   private Tilt tilt() {

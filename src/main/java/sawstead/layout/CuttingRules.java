@@ -38,6 +38,11 @@ final class CuttingRules {
       if (fenceHolds(region, along) && atFence(nearSize)) {
         return new Guidance(Guide.FENCE, nearSize, true);
       }
+      // A strip too narrow for the fence falls off beside the blade, the wide rest at the fence.
+      boolean strip = Steps.mm(nearSize) < limits.narrowestAtFence();
+      if (strip && fenceHolds(region, along) && atFence(rest)) {
+        return new Guidance(Guide.FENCE, rest, true);
+      }
       if (sledHolds(region, along) && Steps.mm(nearSize) <= limits.farthestStop()) {
         return new Guidance(Guide.SLED, Math.max(nearSize, 0), true);
       }

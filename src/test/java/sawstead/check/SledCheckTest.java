@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import sawstead.solid.Slide;
+import sawstead.station.Part;
 
 class SledCheckTest {
 
@@ -91,5 +93,29 @@ class SledCheckTest {
     String apart = sawstead.measure.LengthFormat.millimetres().text(Math.abs(x[0] - x[1]));
     assertTrue(note.remedy().contains("--pivot right --screw '" + apart + " mm'"), note.remedy());
     assertTrue(x[0] > x[1], "the pivot comes first and is on the right");
+  }
+
+  /** Without a tail the balance point of any board above 100 mm is off so short a table. */
+  @Test
+  void sled_ofASmallSaw_hasATailAndCutsAUsefulBoard() {
+    String small =
+        SledBriefs.SAW
+            .replace("depth: 560, height: 330", "depth: 480, height: 330")
+            .replace("arbor: 280", "arbor: 235")
+            .replace("rear: 500", "rear: 430");
+    Report report = Inspector.inspect(SledBriefs.station(small + "sleds:\n  - {id: cross}\n"));
+    assertEquals(
+        List.of(), report.findings().stream().filter(f -> f.severity() == Severity.STOP).toList());
+    assertTrue(report.findings().stream().noneMatch(f -> f.rule().equals("sled-balance")));
+    assertTrue(report.station().figures().get("sled-cross-widest").nominal() >= 180);
+    double mass = 0;
+    double moment = 0;
+    for (String id : report.station().mover("cross/stroke").orElseThrow().moves()) {
+      Part part = report.station().part(id).orElseThrow();
+      mass += part.mass();
+      moment += part.mass() * part.body().centroid().y();
+    }
+    Slide stroke = (Slide) report.station().mover("cross/stroke").orElseThrow().motion();
+    assertTrue(moment / mass + stroke.from() > 0, "balance point " + (moment / mass));
   }
 }

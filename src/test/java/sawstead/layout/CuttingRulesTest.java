@@ -53,6 +53,8 @@ class CuttingRulesTest {
   void stripTooNarrowForTheFence_fallsOffBeyondTheBlade() {
     assertEquals(
         new Guidance(Guide.FENCE, 382_000, true), guidance(800, 400, Direction.LENGTH, 15));
+    // A runner 18 wide out of a strip of 115: 115 - 18 - 3 at the fence, never 18 at a stop.
+    assertEquals(new Guidance(Guide.FENCE, 94_000, true), guidance(423, 115, Direction.LENGTH, 18));
   }
 
   @Test

@@ -16,6 +16,7 @@ import sawstead.station.SawPlace;
  * ledge, a little shy, to be levelled; what is thicker than the ledge is deep hangs through as a
  * rectangle. Lengths mm.
  *
+ * @param brief the brief
  * @param wish what is to be built
  * @param place where the saw stands
  * @param number in the brief, from 0
@@ -24,6 +25,7 @@ import sawstead.station.SawPlace;
  * @param throat the saw's throat
  */
 record InsertPlan(
+    Brief brief,
     InsertWish wish,
     SawPlace place,
     int number,
@@ -49,6 +51,7 @@ record InsertPlan(
         brief.blades().stream().filter(b -> b.id().equals(wish.blade())).findFirst().orElseThrow();
     InsertPlan plan =
         new InsertPlan(
+            brief,
             wish,
             place,
             number,

@@ -16,6 +16,7 @@ import sawstead.solid.Placement;
 import sawstead.solid.Recess;
 import sawstead.solid.Slide;
 import sawstead.solid.Vec;
+import sawstead.station.Area;
 import sawstead.station.Contact;
 import sawstead.station.Draft;
 import sawstead.station.Mover;
@@ -54,7 +55,6 @@ final class InsertUnit implements Unit {
   /** How far it is lifted out. */
   private static final double LIFT = 40;
 
-  private static final double BESIDE = 300;
   private static final double APART = 60;
 
   private final InsertPlan plan;
@@ -69,11 +69,11 @@ final class InsertUnit implements Unit {
     inSaw =
         Placement.of(new Vec(x, y, top - plan.thickness()), new Vec(0, 1, 0), new Vec(-1, 0, 0));
     double length = plan.throat().length() + APART;
-    kept =
-        new Vec(
-            plan.place().taken().left() - BESIDE - plan.throat().width() - x,
-            -(plan.number() + 1) * length - y,
-            plan.thickness() - top);
+    double width = plan.throat().width();
+    Area place =
+        new Beside(plan.brief(), plan.place())
+            .of(width, -(plan.number() + 1) * length - length / 2, length, 0);
+    kept = new Vec(place.centreX() - x, place.centreY() - y, plan.thickness() - top);
   }
 
   @Override

@@ -51,14 +51,8 @@ final class SawUnit implements Unit {
   /** Air between blade and riving knife, and behind it in the throat, mm (REF-SAF-04: 3 to 8). */
   private static final double KNIFE_AIR = 5;
 
-  /**
-   * A switch with its paddle: width, height, how far it stands out, mm (common practice, no
-   * source).
-   */
-  private static final double SWITCH_WIDTH = 60;
-
-  private static final double SWITCH_HEIGHT = 60;
-  private static final double SWITCH_OUT = 20;
+  /** Width and height of a switch's plate, mm (common practice, no source). */
+  static final double SWITCH = 60;
 
   private final Saw saw;
   private final Area table;
@@ -105,8 +99,8 @@ final class SawUnit implements Unit {
     draft.envelope(
         "saw/switch",
         new Box(
-            new Vec(x - SWITCH_WIDTH / 2, body.front() - SWITCH_OUT, z - SWITCH_HEIGHT / 2),
-            new Vec(x + SWITCH_WIDTH / 2, body.front(), z + SWITCH_HEIGHT / 2)),
+            new Vec(x - SWITCH / 2, body.front() - mm(saw.switchSpot().out()), z - SWITCH / 2),
+            new Vec(x + SWITCH / 2, body.front(), z + SWITCH / 2)),
         0);
     draft.step(
         List.of("saw/table", "saw/body"),

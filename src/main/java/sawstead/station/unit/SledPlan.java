@@ -44,6 +44,8 @@ import sawstead.station.SawPlace;
  * @param right base to the right of the blade
  * @param guard inner length of the exit guard
  * @param widest widest board
+ * @param tail base between the widest board and the bridge, whose weight behind the table's front
+ *     edge keeps the sled on a short table before a cut
  */
 record SledPlan(
     Brief brief,
@@ -57,7 +59,8 @@ record SledPlan(
     double left,
     double right,
     double guard,
-    double widest) {
+    double widest,
+    double tail) {
 
   /**
    * A runner.
@@ -123,13 +126,13 @@ record SledPlan(
   private static final double WIDEST_SMALL = 120;
   private static final double NARROWEST_SMALL = 80;
 
-  /** Free floor between the station and a sled that is kept beside it, and between two sleds. */
-  private static final double ASIDE = 300;
-
+  /** From one sled that is kept beside the station to the next. */
   private static final double NEXT_SLED = 1200;
 
-  /** The same where walls are near. */
-  private static final double CLOSE = 60;
+  /** A sled that cuts no wider boards has a tail, so far as that helps (common practice). */
+  private static final double USEFUL = 200;
+
+  private static final double LONGEST_TAIL = 200;
 
   /**
    * Solves a sled.
@@ -156,7 +159,8 @@ record SledPlan(
             left,
             right,
             0,
-            wish.widest().map(Measured::nominal).orElse(WIDEST));
+            wish.widest().map(Measured::nominal).orElse(WIDEST),
+            0);
     if (first.thickest() < 10) {
       LengthFormat words = LengthFormat.of(brief.units());
       throw new DesignException(
@@ -167,7 +171,9 @@ record SledPlan(
     }
     SledPlan guarded =
         first.with(
-            wish.guardLength().map(Measured::nominal).orElse(first.neededGuard()), first.widest());
+            wish.guardLength().map(Measured::nominal).orElse(first.neededGuard()),
+            first.widest(),
+            0);
     return wish.widest().isPresent() ? guarded : guarded.balanced();
   }
 
@@ -248,7 +254,7 @@ record SledPlan(
         .orElse(Math.max(usual, least));
   }
 
-  private SledPlan with(double otherGuard, double otherWidest) {
+  private SledPlan with(double otherGuard, double otherWidest, double otherTail) {
     return new SledPlan(
         brief,
         place,
@@ -261,19 +267,34 @@ record SledPlan(
         left,
         right,
         otherGuard,
-        otherWidest);
+        otherWidest,
+        otherTail);
   }
 
-  /** The widest board at which the sled alone does not yet tip off the table before the cut. */
+  /**
+   * The widest board at which the sled alone does not yet tip off the table before the cut; with a
+   * tail where that would be of little use and a bridge holds the tail together.
+   */
   private SledPlan balanced() {
     double least = isSmall() ? NARROWEST_SMALL : NARROWEST;
-    for (double w = isSmall() ? WIDEST_SMALL : WIDEST; w > least; w -= 5) {
-      SledPlan plan = with(guard, w);
+    SledPlan plan = balanced(isSmall() ? WIDEST_SMALL : WIDEST, least, 0);
+    for (double longer = 20;
+        !isSmall() && wish.bridge() && plan.widest < USEFUL && longer <= LONGEST_TAIL;
+        longer += 20) {
+      SledPlan tailed = balanced(USEFUL, plan.widest, longer);
+      plan = tailed.widest > plan.widest ? tailed : plan;
+    }
+    return plan;
+  }
+
+  private SledPlan balanced(double most, double least, double longer) {
+    for (double w = most; w > least; w -= 5) {
+      SledPlan plan = with(guard, w, longer);
       if (SledParts.of(plan).centreY() + plan.from() >= BALANCED) {
         return plan;
       }
     }
-    return with(guard, least);
+    return with(guard, least, longer);
   }
 
   /** Whether it is for parts too small to hold, with a clamp in place of the stop. */
@@ -358,7 +379,7 @@ record SledPlan(
 
   /** y of the base's far edge. */
   double depth() {
-    return face() + widest + (wish.bridge() ? base() : NO_BRIDGE);
+    return face() + widest + tail + (wish.bridge() ? base() : NO_BRIDGE);
   }
 
   /** Height of the tops of fence, guard and bridge above the table. */
@@ -430,34 +451,9 @@ record SledPlan(
     return extension > 0 ? stopBase() + extension : stopBase() - base();
   }
 
-  /**
-   * Where it is kept: beside all that the station takes up, away from the vac's way out; nearer, on
-   * the other side or behind where a wall of the room leaves no place there.
-   */
+  /** Where it is kept. */
   Area stored() {
-    boolean atRight =
-        brief.station().flatMap(s -> s.stand().vacSide()).filter(s -> s == Side.LEFT).isPresent();
     double further = Math.max(0, wish.extension().nominal()) + number * NEXT_SLED;
-    List<Area> places =
-        List.of(
-            beside(atRight, further + ASIDE),
-            beside(!atRight, further + ASIDE),
-            beside(atRight, further + CLOSE),
-            beside(!atRight, further + CLOSE),
-            behind(ASIDE + number * NEXT_SLED));
-    Area inside = brief.room().map(RoomUnit::inside).orElse(places.get(0));
-    return places.stream().filter(inside::holds).findFirst().orElse(places.get(0));
-  }
-
-  private Area beside(boolean atRight, double away) {
-    Area taken = place.taken();
-    return atRight
-        ? new Area(taken.right() + away, taken.right() + away + left + right, 0, depth())
-        : new Area(taken.left() - away - left - right, taken.left() - away, 0, depth());
-  }
-
-  private Area behind(double away) {
-    double front = place.taken().rear() + away;
-    return new Area(-left, right, front, front + depth());
+    return new Beside(brief, place).of(left + right, 0, depth(), further);
   }
 }

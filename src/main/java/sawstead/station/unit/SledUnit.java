@@ -336,6 +336,8 @@ final class SledUnit implements Unit {
         new Vec(0, 0, -1),
         List.of(
             "unplug the saw while you fit runners in its slots",
+            "rip the runners off a board that is wide enough to push, the wide part at the fence, and a"
+                + " shaving too wide: then plane or sand them until they slide",
             "fix the runners in the slots, on shims and proud, with the base laid on; only then drive"
                 + " their screws, which swell a runner: ease it with a scraper until it slides",
             "glue the fence's two layers face to face, clamped to something flat, and let them set",

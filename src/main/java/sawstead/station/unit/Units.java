@@ -47,6 +47,16 @@ public final class Units {
     }
     Optional<SawPlace> place = site.map(SawPlace::of).or(() -> brief.saw().map(SawPlace::alone));
     place.ifPresent(p -> jigs(brief, p, units, sums));
+    place
+        .filter(p -> brief.paddle().isPresent())
+        .ifPresent(p -> units.add(new PaddleUnit(PaddlePlan.of(brief, p, site), site)));
+    site.filter(s -> brief.routerTable().isPresent())
+        .map(s -> RouterPlan.of(brief, s))
+        .ifPresent(
+            plan -> {
+              units.add(new RouterUnit(plan));
+              sums.addAll(plan.figures());
+            });
     units.add(new ExtraUnit(brief));
     units.addAll(DrawnUnit.of(brief, site));
     ServiceLoader.load(UnitSource.class).forEach(s -> units.addAll(s.units(brief, site)));

@@ -135,14 +135,21 @@ final class WingUnit implements Unit {
         grain);
   }
 
-  /** The clear space between the uprights, seen from above. */
   private Area inside() {
+    return inside(plan, wish);
+  }
+
+  /** The clear space between a wing's uprights, seen from above. */
+  static Area inside(Site.WingPlan plan, WingWish wish) {
     Area a = plan.area();
-    double left = a.left() + (right() || !openOutside() ? t : 0);
-    double rightEdge = a.right() - (!right() || !openOutside() ? t : 0);
-    double front = a.front() + (open(Side.FRONT) ? 0 : t);
-    double rear = a.rear() - (open(Side.REAR) ? 0 : t);
-    return new Area(left, rightEdge, front, rear);
+    double t = plan.sheet().thickness().nominal();
+    boolean right = plan.side() == Side.RIGHT;
+    boolean outer = wish.opening() != plan.side();
+    return new Area(
+        a.left() + (right || outer ? t : 0),
+        a.right() - (!right || outer ? t : 0),
+        a.front() + (wish.opening() == Side.FRONT ? 0 : t),
+        a.rear() - (wish.opening() == Side.REAR ? 0 : t));
   }
 
   @Override

@@ -1,0 +1,59 @@
+package sawstead.intake;
+
+import java.util.Optional;
+import sawstead.brief.RouterTable;
+import sawstead.brief.Side;
+import sawstead.brief.StationWish;
+
+/** Reads {@code routerTable}, which needs a wing to hang in. */
+final class RouterTableMapper {
+
+  private final Section brief;
+  private final SheetNames sheets;
+
+  RouterTableMapper(Section brief, SheetNames sheets) {
+    this.brief = brief;
+    this.sheets = sheets;
+  }
+
+  /** The router in a wing of a station; empty when the brief does not speak of one. */
+  Optional<RouterTable> table(Optional<StationWish> station) {
+    Section table = brief.section("routerTable");
+    if (!brief.has("routerTable")) {
+      return Optional.empty();
+    }
+    Side side = table.word("side", Side.class);
+    boolean hasWing =
+        station.flatMap(s -> side == Side.LEFT ? s.leftWing() : s.rightWing()).isPresent();
+    if (!hasWing) {
+      table.problem(
+          "side",
+          "there is no " + side.word() + " wing that a router could hang in",
+          "add the wing (station.wings." + side.word() + "), or write the other side");
+    }
+    Section plate = table.section("plate");
+    Section body = table.section("router");
+    return Optional.of(
+        new RouterTable(
+            side,
+            table.wish("x"),
+            table.wish("y"),
+            new RouterTable.Plate(
+                plate.measure("length"),
+                plate.measure("width"),
+                plate.measure("thickness"),
+                plate.measure("radius")),
+            table.measure("ledge"),
+            table.measure("rib"),
+            new RouterTable.Body(
+                body.measure("base"),
+                body.measure("baseHeight"),
+                body.measure("motor"),
+                body.measure("motorLength"),
+                body.measure("lift"),
+                body.measure("mass")),
+            table.measure("bit"),
+            table.measure("above"),
+            sheets.named(table, "sheet").orElse(sheets.standard())));
+  }
+}

@@ -1,0 +1,364 @@
+package sawstead.station.unit;
+
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import sawstead.brief.Brief;
+import sawstead.brief.Fence;
+import sawstead.brief.HandWheel;
+import sawstead.brief.PaddleWish;
+import sawstead.brief.Rail;
+import sawstead.brief.Sheet;
+import sawstead.brief.Side;
+import sawstead.brief.StopPlace;
+import sawstead.brief.SwitchSpot;
+import sawstead.measure.Measured;
+import sawstead.solid.Box;
+import sawstead.station.Area;
+import sawstead.station.DesignException;
+import sawstead.station.SawPlace;
+import sawstead.station.Site;
+
+/**
+ * The sizes of a knee paddle, solved from the saw's switch, in the station's frame. Lengths mm.
+ *
+ * <p>The board hangs on an axis along x and swings its lower edge away from the operator. A point
+ * that lies d behind the axis and h below it has moved to y = d cos a + h sin a behind the axis
+ * after the angle a. The press block's lower far edge comes first: with R = sqrt(d^2 + h^2) it lies
+ * d + g farther at a = atan2(h, d) - arccos((d + g) / R), and never when d + g is more than R.
+ * Where the stop is pressed, W behind the axis and H below it, R is also sqrt(W^2 + H^2): that
+ * gives h.
+ *
+ * @param brief the brief
+ * @param place where the saw stands
+ * @param wish what is to be built
+ * @param sheet it is cut from
+ * @param front y of what the sill lies against: the stand's front, or the bench's
+ * @param low z of the sill's lower edge
+ * @param axisY y of the axis
+ * @param travel how far it swings, degrees
+ */
+record PaddlePlan(
+    Brief brief,
+    SawPlace place,
+    PaddleWish wish,
+    Sheet sheet,
+    double front,
+    double low,
+    double axisY,
+    double travel) {
+
+  /** Board above the axis. */
+  static final double OVER_AXIS = 20;
+
+  /** Air between board and cheek, a washer thick. */
+  static final double WASHER = 1;
+
+  /** How much farther than the stop's stroke the block goes. */
+  private static final double SURE = 1;
+
+  /** Greatest swing of a design (common practice, no source). */
+  private static final double WIDEST = 22;
+
+  /** Air under what hangs from the table: rail, clamp. */
+  private static final double UNDER_RAIL = 8;
+
+  /** Air between the swung board and sill or stand. */
+  private static final double AIR = 4;
+
+  /** Least length of a block that a screw holds. */
+  private static final double LEAST_PRESS = 25;
+
+  /** Furthest that the axis is set before the stand. */
+  private static final double FURTHEST = 300;
+
+  /** Usual lower edge: a knee pushes above it (common practice, no source). */
+  private static final double KNEE = 500;
+
+  /** Air between the sill and the switch's plate, and round the hand-wheel. */
+  private static final double ROUND_SWITCH = 12;
+
+  private static final double ROUND_WHEEL = 15;
+
+  /** Board on either side of the switch's middle. */
+  private static final double LEAST_HALF = 65;
+
+  /** Room for a finger round the start, away from the stop. */
+  private static final double FINGER = 15;
+
+  /** Width of the press block. */
+  private static final double PRESS_WIDE = 50;
+
+  /** Solves a paddle; on the floor or a bench where there is no site. */
+  static PaddlePlan of(Brief brief, SawPlace place, Optional<Site> site) {
+    PaddleWish wish = brief.paddle().orElseThrow();
+    Sheet sheet = brief.sheet(wish.sheet());
+    double front =
+        site.map(s -> s.stand().front())
+            .orElse(Math.min(0, Math.min(place.body().front(), feetFront(place))) - 1);
+    double low =
+        site.map(s -> s.levels().topUnder() - s.wish().stand().stretcher().nominal())
+            .orElse(place.feet());
+    PaddlePlan plan = new PaddlePlan(brief, place, wish, sheet, front, low, 0, 0);
+    double nearest = plan.sillFace() - plan.t() / 2 - AIR;
+    for (double back = 0; back <= FURTHEST; back++) {
+      plan = plan.at(nearest - back);
+      if (plan.hasRoom()) {
+        return plan;
+      }
+    }
+    throw new DesignException(
+        "paddle",
+        "a paddle that swings by %.1f degrees finds no place before the saw's switch"
+            .formatted(plan.travel()),
+        "write a smaller paddle.travel or a higher paddle.bottom, and measure saw.switch again");
+  }
+
+  private static double feetFront(SawPlace place) {
+    return place.saw().feet().outline().front().nominal();
+  }
+
+  private PaddlePlan at(double y) {
+    PaddlePlan there = new PaddlePlan(brief, place, wish, sheet, front, low, y, 0);
+    double swing =
+        wish.travel()
+            .map(Measured::nominal)
+            .orElseGet(() -> Math.min(WIDEST, there.angleAt(there.into())));
+    return new PaddlePlan(brief, place, wish, sheet, front, low, y, swing);
+  }
+
+  private boolean hasRoom() {
+    double swing = Math.toRadians(travel);
+    double down = Math.min(axisZ() - low, axisZ() - bottom());
+    double sill = axisY + t() / 2 / Math.cos(swing) + down * Math.tan(swing);
+    double reach = axisZ() - bottom();
+    double edge = axisY + t() / 2 * Math.cos(swing) + reach * Math.sin(swing);
+    return sill <= sillFace() - AIR
+        && edge <= (bottom() < low ? front : sillFace()) - AIR
+        && usualPress() >= LEAST_PRESS
+        && bumperY() <= sillFace() - LEAST_PRESS;
+  }
+
+  SwitchSpot spot() {
+    return place.saw().switchSpot();
+  }
+
+  double t() {
+    return sheet.thickness().nominal();
+  }
+
+  String id(String part) {
+    return "paddle/" + part;
+  }
+
+  /** y of the sill's face that looks to the operator. */
+  double sillFace() {
+    return front - t();
+  }
+
+  /** Top of board and cheeks: below everything that hangs from the table's front. */
+  double top() {
+    Fence fence = place.saw().fence();
+    double rail = fence.front().map(PaddlePlan::underside).orElse(0.0);
+    double clamp = fence.clampOut().nominal() > 0 ? fence.clampBelow().nominal() : 0;
+    double table = place.saw().table().thickness().nominal();
+    return place.top() - DoubleStream.of(rail, clamp, table).max().orElseThrow() - UNDER_RAIL;
+  }
+
+  private static double underside(Rail rail) {
+    return rail.below().nominal() + rail.height().nominal();
+  }
+
+  double axisZ() {
+    return top() - OVER_AXIS;
+  }
+
+  /** z of the board's lower edge. */
+  double bottom() {
+    if (brief.station().isEmpty()) {
+      return place.feet() + wish.bottom().map(Measured::nominal).orElse(AIR);
+    }
+    boolean vacPasses =
+        brief.station().flatMap(s -> s.stand().vacSide()).filter(s -> s == Side.FRONT).isPresent();
+    return wish.bottom().map(Measured::nominal).orElse(vacPasses ? Math.max(KNEE, low) : KNEE);
+  }
+
+  /** y of the plate, start included. */
+  double plateY() {
+    return place.body().front() - spot().out().nominal();
+  }
+
+  /** y of the stop's face before it is pressed. */
+  double stopY() {
+    return plateY() - spot().stopOut().nominal();
+  }
+
+  /** Middle of the stop: x, z. */
+  double stopX() {
+    return spot().x().nominal()
+        + SawUnit.SWITCH
+            / 4
+            * (spot().stop() == StopPlace.LEFT ? -1 : spot().stop() == StopPlace.RIGHT ? 1 : 0);
+  }
+
+  double stopZ() {
+    return plateZ()
+        + SawUnit.SWITCH
+            / 4
+            * (spot().stop() == StopPlace.BELOW ? -1 : spot().stop() == StopPlace.ABOVE ? 1 : 0);
+  }
+
+  double plateZ() {
+    return place.top() - spot().below().nominal();
+  }
+
+  private boolean isBeside() {
+    return spot().stop() == StopPlace.LEFT || spot().stop() == StopPlace.RIGHT;
+  }
+
+  /** The stop as a body: half of the plate, from the plate outward. */
+  Box stop() {
+    return half(stopX(), stopZ(), stopY(), plateY());
+  }
+
+  /** The start's half of the plate, which lies as far out as the plate. */
+  Box start() {
+    return half(
+        2 * spot().x().nominal() - stopX(), 2 * plateZ() - stopZ(), plateY(), place.body().front());
+  }
+
+  private Box half(double x, double z, double from, double to) {
+    double halfX = SawUnit.SWITCH / (isBeside() ? 4 : 2);
+    double halfZ = SawUnit.SWITCH / (isBeside() ? 2 : 4);
+    return new Area(x - halfX, x + halfX, from, to).between(z - halfZ, z + halfZ);
+  }
+
+  /** The opening in the board before the start: a finger's room on every side but the stop's. */
+  Box window() {
+    Box start = start();
+    StopPlace stop = spot().stop();
+    return new Area(
+            start.low().x() - (stop == StopPlace.LEFT ? 0 : FINGER),
+            start.high().x() + (stop == StopPlace.RIGHT ? 0 : FINGER),
+            axisY - t(),
+            axisY + t())
+        .between(
+            start.low().z() - (stop == StopPlace.BELOW ? 0 : FINGER),
+            Math.min(
+                start.high().z() + (stop == StopPlace.ABOVE ? 0 : FINGER), axisZ() - OVER_AXIS));
+  }
+
+  /** Length of the press block: up to the gap before the stop. */
+  double press() {
+    return wish.press().map(Measured::nominal).orElse(usualPress());
+  }
+
+  private double usualPress() {
+    return stopY() - wish.gap().nominal() - axisY - t() / 2;
+  }
+
+  /** The press block, one sheet thick, standing on the board's back. */
+  Box block() {
+    double halfX = isBeside() ? t() / 2 : PRESS_WIDE / 2;
+    double back = axisY + t() / 2;
+    double low = axisZ() - depth();
+    return new Area(stopX() - halfX, stopX() + halfX, back, back + press())
+        .between(low, low + blockHeight());
+  }
+
+  private double blockHeight() {
+    return isBeside() ? PRESS_WIDE : t();
+  }
+
+  boolean isBlockUpright() {
+    return isBeside();
+  }
+
+  /** z of the block's lower far edge where the stop is pressed: the block covers its middle. */
+  private double meetsZ() {
+    double below =
+        switch (spot().stop()) {
+          case BELOW -> blockHeight() / 2;
+          case ABOVE -> 2;
+          case LEFT, RIGHT -> blockHeight() / 2 - 4;
+        };
+    return stopZ() - below;
+  }
+
+  private double into() {
+    return spot().stroke().nominal() + SURE;
+  }
+
+  /** How far the block's lower far edge lies below the axis. */
+  double depth() {
+    double w = stopY() + into() - axisY;
+    double d = w - into() - wish.gap().nominal();
+    double h = axisZ() - meetsZ();
+    return Math.sqrt(h * h + w * w - d * d);
+  }
+
+  /** The angle at which the block has gone so far into the stop, degrees; infinite for never. */
+  double angleAt(double into) {
+    double d = t() / 2 + press();
+    double h = depth();
+    double r = Math.hypot(d, h);
+    double wanted = stopY() + into - axisY;
+    if (wanted > r) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return Math.toDegrees(Math.atan2(h, d) - Math.acos(wanted / r));
+  }
+
+  /** The board, from cheek to cheek less the washers. */
+  Area board() {
+    double[] x = across();
+    return new Area(x[0], x[1], axisY - t() / 2, axisY + t() / 2);
+  }
+
+  /** From where to where the board reaches along x: clear of a hand-wheel at the front. */
+  private double[] across() {
+    double middle = spot().x().nominal();
+    double left = middle - wish.width().nominal() / 2;
+    double right = middle + wish.width().nominal() / 2;
+    HandWheel wheel = place.saw().wheel();
+    if (wheel.side() == Side.FRONT) {
+      double room = wheel.diameter().nominal() / 2 + ROUND_WHEEL + t() + WASHER;
+      double at = wheel.at().nominal();
+      double swung = swung(wheel);
+      if (at > middle) {
+        right = Math.max(middle + LEAST_HALF, Math.min(right, Math.min(at, swung) - room));
+      } else {
+        left = Math.min(middle - LEAST_HALF, Math.max(left, Math.max(at, swung) + room));
+      }
+    }
+    return new double[] {left, right};
+  }
+
+  /** x of the wheel's middle with the blade tilted; the axis is the line of the table's top. */
+  private double swung(HandWheel wheel) {
+    double angle = Math.toRadians(place.saw().tilt().degrees().nominal());
+    double sense = place.saw().tilt().side() == Side.RIGHT ? -1 : 1;
+    return wheel.at().nominal() * Math.cos(angle)
+        + sense * wheel.below().nominal() * Math.sin(angle);
+  }
+
+  /** Upper edge of the sill: below the switch, so that a hand still reaches it. */
+  double sillTop() {
+    double switchLow = plateZ() - SawUnit.SWITCH / 2 - ROUND_SWITCH;
+    return place.body().front() > front ? Math.max(place.feet(), switchLow) : place.feet();
+  }
+
+  double bumperLow() {
+    return sillTop() - t();
+  }
+
+  /** y of the bumper's front, which the swung board's back meets at the bumper's lower edge. */
+  double bumperY() {
+    double swing = Math.toRadians(travel);
+    return axisY + t() / 2 / Math.cos(swing) + (axisZ() - bumperLow()) * Math.tan(swing);
+  }
+
+  /** y of the cheeks' front edge. */
+  double cheekFront() {
+    return axisY - t() / 2 - 6;
+  }
+}
