@@ -21,6 +21,7 @@ final class Checks {
           new FeedCheck(),
           new ReliefCheck(),
           new SlackCheck(),
+          new HoseCheck(),
           new FloorCheck(),
           new SheetCheck(),
           new ScrewHoldCheck(),

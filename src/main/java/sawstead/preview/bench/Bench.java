@@ -1,8 +1,11 @@
 package sawstead.preview.bench;
 
 import java.nio.charset.StandardCharsets;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import sawstead.assembly.PocketSides;
 import sawstead.brief.Brief;
 import sawstead.check.Inspector;
@@ -23,10 +26,47 @@ public final class Bench {
    * @param name what messages call the text
    */
   public static Snapshot design(String name, String text) {
+    return drawn(
+        text,
+        () -> {
+          Brief brief = read(name, text);
+          Map<Station, Set<String>> tried = new IdentityHashMap<>();
+          Station station =
+              PocketSides.settled(
+                  turned -> {
+                    Station made = Units.station(brief, turned);
+                    tried.put(made, turned);
+                    return made;
+                  });
+          return new Made(station, tried.getOrDefault(station, Set.of()));
+        });
+  }
+
+  /**
+   * The station of a text with its pockets in the faces where an earlier one had them: in half the
+   * time, for while something is dragged. Where they belong is settled by {@link #design}.
+   *
+   * @param turned as the snapshot before tells it
+   */
+  public static Snapshot sketch(String name, String text, Set<String> turned) {
+    return drawn(text, () -> new Made(Units.station(read(name, text), turned), turned));
+  }
+
+  private record Made(Station station, Set<String> turned) {}
+
+  private interface Design {
+    Made made() throws BriefException;
+  }
+
+  private static Brief read(String name, String text) throws BriefException {
+    return BriefReader.read(name, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Snapshot drawn(String text, Design design) {
     try {
-      Brief brief = BriefReader.read(name, text.getBytes(StandardCharsets.UTF_8));
-      Station station = PocketSides.settled(turned -> Units.station(brief, turned));
-      return new Snapshot(text, Optional.of(station), Optional.empty(), List.of());
+      Made made = design.made();
+      return new Snapshot(
+          text, Optional.of(made.station()), made.turned(), Optional.empty(), List.of());
     } catch (BriefException e) {
       return flawed(
           text, e.problems().stream().map(p -> new Flaw(p.line(), p.what(), p.remedy())).toList());
@@ -47,17 +87,22 @@ public final class Bench {
       return new Snapshot(
           designed.text(),
           designed.station(),
+          designed.turned(),
           designed.station().map(Inspector::inspect),
           List.of());
     } catch (RuntimeException fault) {
       // The station is sound and stays to be looked at.
       return new Snapshot(
-          designed.text(), designed.station(), Optional.empty(), List.of(ours(fault)));
+          designed.text(),
+          designed.station(),
+          designed.turned(),
+          Optional.empty(),
+          List.of(ours(fault)));
     }
   }
 
   private static Snapshot flawed(String text, List<Flaw> flaws) {
-    return new Snapshot(text, Optional.empty(), Optional.empty(), flaws);
+    return new Snapshot(text, Optional.empty(), Set.of(), Optional.empty(), flaws);
   }
 
   private static Flaw ours(RuntimeException fault) {

@@ -40,20 +40,28 @@ public final class Latest implements AutoCloseable {
    *     steps
    */
   public void ask(Consumer<BooleanSupplier> work) {
-    ask(work, quietMillis);
+    begin(ticket(), work, quietMillis);
   }
 
   /**
-   * The same without waiting until it is quiet: as soon as the thread is free, the newest is begun.
-   * For what changes all the time, as while something is dragged.
+   * For what changes all the time, as while something is dragged: as soon as the thread is free,
+   * the newest is begun.
+   *
+   * @param first is not kept waiting until it is quiet
+   * @param whenQuiet is done after it, unless something newer was asked within the moment
    */
-  public void askNow(Consumer<BooleanSupplier> work) {
-    ask(work, 0);
+  public void askNow(Consumer<BooleanSupplier> first, Consumer<BooleanSupplier> whenQuiet) {
+    BooleanSupplier wanted = ticket();
+    begin(wanted, first, 0);
+    begin(wanted, whenQuiet, quietMillis);
   }
 
-  private void ask(Consumer<BooleanSupplier> work, long after) {
+  private BooleanSupplier ticket() {
     long ticket = newest.incrementAndGet();
-    BooleanSupplier wanted = () -> newest.get() == ticket;
+    return () -> newest.get() == ticket;
+  }
+
+  private void begin(BooleanSupplier wanted, Consumer<BooleanSupplier> work, long after) {
     thread.schedule(
         () -> {
           try {

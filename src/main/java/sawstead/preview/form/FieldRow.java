@@ -5,7 +5,6 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
@@ -18,8 +17,6 @@ import sawstead.measure.Unit;
 
 /** One value of the form: its title, where it is written or chosen, and a slider for a length. */
 final class FieldRow extends VBox {
-  private static final double TITLE_WIDTH = 165;
-
   /** Hears what is filled in. */
   interface Filled {
     /** This is the value now. */
@@ -44,14 +41,7 @@ final class FieldRow extends VBox {
     this.filled = filled;
     getStyleClass().add("field-row");
     setId("row-" + field.path());
-    Label title = new Label(field.title());
-    title.getStyleClass().add("field-title");
-    title.setWrapText(true);
-    title.setPrefWidth(TITLE_WIDTH);
-    title.setMinWidth(TITLE_WIDTH);
-    title.setMaxWidth(TITLE_WIDTH);
-    title.setTooltip(new Tooltip(field.means()));
-    HBox line = new HBox(8, title);
+    HBox line = new HBox(8, new Title(field.title(), field.means()));
     line.setAlignment(Pos.CENTER_LEFT);
     getChildren().add(line);
     if (field.choices().isEmpty()) {
@@ -78,7 +68,7 @@ final class FieldRow extends VBox {
   private void addSlider() {
     slider.setAccessibleText(field.title());
     slider.getStyleClass().add("field-slider");
-    VBox.setMargin(slider, new Insets(0, 0, 4, TITLE_WIDTH + 8));
+    VBox.setMargin(slider, new Insets(0, 0, 4, Title.WIDTH + 8));
     slider.valueProperty().addListener((o, was, is) -> slid(is.doubleValue()));
     slider
         .valueChangingProperty()

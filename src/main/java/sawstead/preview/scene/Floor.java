@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.Point3D;
 import javafx.scene.AmbientLight;
@@ -15,14 +14,13 @@ import javafx.scene.DirectionalLight;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.paint.Color;
-import sawstead.joinery.Fastener;
+import javafx.scene.shape.MeshView;
 import sawstead.preview.look.Tokens;
 import sawstead.solid.Body;
 import sawstead.solid.Box;
 import sawstead.solid.Mesh;
 import sawstead.solid.Placement;
 import sawstead.station.Mover;
-import sawstead.station.Part;
 import sawstead.station.PartKind;
 import sawstead.station.Station;
 
@@ -31,11 +29,14 @@ import sawstead.station.Station;
  * before that on any.
  */
 public final class Floor {
-  private Station station;
+  private final Tokens look;
+  private final Materials materials;
   private final Map<String, PartShape> shapes = new TreeMap<>();
   private final Group root = new Group();
-  private final Node ground;
+  private final MeshView ground = new MeshView();
   private final Shades shades;
+  private Scenery scenery;
+  private Station station;
   private Arrangement arrangement = Arrangement.REST;
   private Map<String, Glow> glows = Map.of();
   private boolean seeThrough;
@@ -48,24 +49,52 @@ public final class Floor {
    * @param look light or dark
    */
   public Floor(Station station, Tokens look) {
-    this.station = station;
-    Materials materials = Materials.of(look);
-    Map<String, List<Fastener>> heads =
-        station.fasteners().stream().collect(Collectors.groupingBy(f -> f.joins().get(0)));
-    station
-        .parts()
-        .forEach(
-            (id, part) ->
-                shapes.put(id, new PartShape(part, heads.getOrDefault(id, List.of()), materials)));
-    for (Part guest : guests()) {
-      shapes.put(guest.id(), new PartShape(guest, List.of(), materials));
-      shapes.get(guest.id()).node().setVisible(false);
-    }
-    root.getChildren().addAll(lights(look));
-    ground = Ground.of(station, look);
-    root.getChildren().add(ground);
+    this(Scenery.of(station, look));
+  }
+
+  /** Builds a scene that was made ready. */
+  public Floor(Scenery scenery) {
+    look = scenery.look();
+    materials = Materials.of(look);
     shades = new Shades(look);
-    sortShapes();
+    root.getChildren().addAll(lights(look));
+    root.getChildren().add(ground);
+    follow(scenery);
+  }
+
+  /**
+   * Shows another scenery of the same look in the same arrangement. Only what differs from the one
+   * before is touched.
+   */
+  public void follow(Scenery next) {
+    boolean first = scenery == null;
+    if (first || scenery.ground() != next.ground()) {
+      next.ground().lay(ground);
+    }
+    scenery = next;
+    station = next.station();
+    boolean same = shapes.keySet().equals(next.meshes().keySet());
+    shapes.keySet().retainAll(next.meshes().keySet());
+    next.meshes()
+        .forEach(
+            (id, meshes) -> {
+              PartShape shape = shapes.get(id);
+              if (shape == null) {
+                shapes.put(id, new PartShape(meshes, materials));
+              } else {
+                shape.become(meshes);
+              }
+            });
+    if (!same) {
+      light(glows);
+      sortShapes();
+    }
+    arrange(arrangement);
+  }
+
+  /** Light or dark. */
+  public Tokens look() {
+    return look;
   }
 
   /** What to put into a scene. */
@@ -93,15 +122,10 @@ public final class Floor {
   /** Boxes around all bodies that are shown, where they now are; never empty. */
   public List<Box> boxes() {
     List<Box> boxes =
-        Stream.concat(station.parts().values().stream(), guests().stream())
+        Stream.concat(station.parts().values().stream(), Scenery.guests(station).stream())
             .flatMap(p -> arrangement.of(p, station).stream().map(by -> p.body().moved(by).box()))
             .toList();
     return boxes.isEmpty() ? List.of(Arrangement.box(station)) : boxes;
-  }
-
-  /** What is there only while some motion is made. */
-  private List<Part> guests() {
-    return station.movers().stream().flatMap(m -> m.setting().guests().stream()).toList();
   }
 
   /** Opens, spreads or unbuilds. */
@@ -150,7 +174,11 @@ public final class Floor {
 
   /** Draws the way of what moves; empty draws none. */
   public void path(Optional<Mover> mover) {
-    mover.ifPresentOrElse(m -> shades.path(m, station), shades::noPath);
+    mover.ifPresentOrElse(m -> shades.path(m, station, this::meshes), shades::noPath);
+  }
+
+  private Optional<PartMeshes> meshes(String id) {
+    return Optional.ofNullable(shapes.get(id)).map(PartShape::meshes);
   }
 
   /** Draws the room that tools take up. */
@@ -217,8 +245,7 @@ public final class Floor {
             .sorted(Comparator.comparing(s -> s.isClear() || isSeenThrough(s)))
             .map(s -> (Node) s.node())
             .toList();
-    root.getChildren().removeAll(nodes);
-    root.getChildren().remove(shades.node());
+    root.getChildren().removeIf(n -> n instanceof Group);
     root.getChildren().addAll(nodes);
     root.getChildren().add(shades.node());
   }

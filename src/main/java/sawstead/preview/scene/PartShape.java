@@ -1,77 +1,73 @@
 package sawstead.preview.scene;
 
-import java.util.List;
 import javafx.scene.Group;
 import javafx.scene.paint.Material;
+import javafx.scene.shape.CullFace;
 import javafx.scene.shape.MeshView;
 import javafx.scene.transform.Affine;
-import sawstead.joinery.Fastener;
-import sawstead.solid.Mesh;
-import sawstead.solid.Panel;
 import sawstead.solid.Placement;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
 
 /** One body of the station in the scene. Its meshes are in the body's local frame. */
 final class PartShape {
-  private final Part part;
-  private final Stuff stuff;
   private final Materials materials;
   private final Group node = new Group();
   private final Affine affine = new Affine();
-  private final Triangles faces;
-  private final Triangles edges;
-  private final Triangles lines;
-  private final Triangles heads;
-  private final double thickness;
-  private MeshView face;
-  private MeshView edge;
+  private final MeshView face = new MeshView();
+  private final MeshView edge = new MeshView();
+  private final MeshView lines = new MeshView();
+  private final MeshView heads = new MeshView();
+  private PartMeshes meshes;
   private Placement at;
   private Section section = Section.NONE;
   private Glow glow = Glow.NONE;
   private boolean seeThrough;
 
-  PartShape(Part part, List<Fastener> screws, Materials materials) {
-    this.part = part;
+  PartShape(PartMeshes meshes, Materials materials) {
+    this.meshes = meshes;
     this.materials = materials;
-    stuff = Stuff.of(part);
-    Mesh mesh = part.body().solid().mesh();
-    Sides sides = new Sides(part, mesh);
-    faces = sides.faces();
-    edges = sides.edges();
-    lines = stuff == Stuff.CLEAR ? new Triangles() : Arrises.of(mesh);
-    heads = Heads.of(screws, part.body().placement().inverse());
-    thickness =
-        part.body().solid() instanceof Panel panel ? panel.thickness() : mesh.box().size().z();
+    for (MeshView view : new MeshView[] {face, edge, lines, heads}) {
+      view.setCullFace(CullFace.BACK);
+    }
+    quiet(lines, materials.line());
+    quiet(heads, materials.of(Stuff.STEEL, false, Glow.NONE));
     node.getTransforms().add(affine);
-    node.setUserData(part.id());
+    node.setUserData(part().id());
     place(Placement.identity());
     draw();
   }
 
+  /** Shows what the body has become; it is not placed anew by that. */
+  void become(PartMeshes next) {
+    boolean same = next.looksLike(meshes);
+    meshes = next;
+    if (!same) {
+      draw();
+    }
+  }
+
   /** Shows the body whole, or what a section leaves of it and the face that it leaves. */
   private void draw() {
-    node.getChildren().clear();
+    node.getChildren().setAll(face, edge, lines, heads);
     Section.Half half = section.axis().isPresent() ? section.in(at) : null;
-    face = add(faces, half);
-    edge = add(edges, half);
-    quiet(add(lines, half), materials.line());
-    quiet(add(heads, half), materials.of(Stuff.STEEL, false, Glow.NONE));
+    show(face, meshes.faces(), half);
+    show(edge, meshes.edges(), half);
+    show(lines, meshes.lines(), half);
+    show(heads, meshes.heads(), half);
     if (half != null) {
-      MeshView cut = Cut.of(part.body().solid(), half, thickness).view();
+      MeshView cut = Cut.of(part().body().solid(), half, meshes.thickness()).view();
       cut.setMaterial(
-          stuff == Stuff.WOOD
-              ? materials.edge(thickness, Glow.NONE)
-              : materials.of(stuff, false, Glow.NONE));
+          meshes.stuff() == Stuff.WOOD
+              ? materials.edge(meshes.thickness(), Glow.NONE)
+              : materials.of(meshes.stuff(), false, Glow.NONE));
       node.getChildren().add(cut);
     }
     dress();
   }
 
-  private MeshView add(Triangles triangles, Section.Half half) {
-    MeshView view = (half == null ? triangles : triangles.within(half)).view();
-    node.getChildren().add(view);
-    return view;
+  private static void show(MeshView view, Triangles triangles, Section.Half half) {
+    view.setMesh((half == null ? triangles : triangles.within(half)).mesh());
   }
 
   private static void quiet(MeshView view, Material material) {
@@ -92,17 +88,25 @@ final class PartShape {
   }
 
   Part part() {
-    return part;
+    return meshes.part();
+  }
+
+  PartMeshes meshes() {
+    return meshes;
   }
 
   /** Drawn after what can be seen through it. */
   boolean isClear() {
-    return stuff == Stuff.CLEAR;
+    return meshes.stuff() == Stuff.CLEAR;
   }
 
   /** Moves the body from where the station has it. */
   void place(Placement by) {
-    at = by.after(part.body().placement());
+    Placement wanted = by.after(part().body().placement());
+    if (wanted.equals(at)) {
+      return;
+    }
+    at = wanted;
     Vec u = at.u();
     Vec v = at.v();
     Vec w = at.w();
@@ -118,9 +122,10 @@ final class PartShape {
   }
 
   private void dress() {
+    Stuff stuff = meshes.stuff();
     boolean wood = stuff == Stuff.WOOD;
     face.setMaterial(wood ? materials.face(glow) : materials.of(stuff, seeThrough, glow));
     edge.setMaterial(
-        wood ? materials.edge(thickness, glow) : materials.of(stuff, seeThrough, glow));
+        wood ? materials.edge(meshes.thickness(), glow) : materials.of(stuff, seeThrough, glow));
   }
 }

@@ -1,7 +1,9 @@
 package sawstead.preview.scene;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import javafx.scene.DepthTest;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -10,6 +12,7 @@ import javafx.scene.image.PixelWriter;
 import javafx.scene.image.WritableImage;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.PhongMaterial;
+import javafx.scene.shape.CullFace;
 import javafx.scene.shape.MeshView;
 import javafx.scene.transform.Affine;
 import sawstead.preview.look.Tokens;
@@ -44,6 +47,8 @@ final class Shades {
   private final PhongMaterial hatched = new PhongMaterial();
   private final PhongMaterial ghost;
   private final PhongMaterial tool;
+  private List<Body> held = List.of();
+  private Way way;
 
   Shades(Tokens look) {
     Color stop = look.colour("vermilion");
@@ -70,31 +75,61 @@ final class Shades {
     }
   }
 
-  /** The way of what moves, in so many places from its first to its last. */
-  void path(Mover mover, Station station) {
-    path.getChildren().clear();
-    double from = mover.motion().from();
-    double to = mover.motion().to();
-    List<Part> moving = new ArrayList<>(mover.setting().guests());
-    mover.moves().forEach(id -> station.part(id).ifPresent(moving::add));
-    for (Part part : moving) {
-      MeshView model = plain(part.body().solid().mesh());
+  /** What the swept way was last drawn of: the motion, and the bodies that make it. */
+  private record Way(Mover mover, List<PartMeshes> moving) {}
+
+  /**
+   * The way of what moves, in so many places from its first to its last. Drawn again only when the
+   * motion or a body has changed, and then with the same nodes.
+   */
+  void path(Mover mover, Station station, Function<String, Optional<PartMeshes>> meshes) {
+    List<PartMeshes> moving =
+        Stream.concat(mover.setting().guests().stream().map(Part::id), mover.moves().stream())
+            .flatMap(id -> meshes.apply(id).stream())
+            .toList();
+    Way wanted = new Way(mover, moving);
+    if (wanted.equals(way)) {
+      return;
+    }
+    way = wanted;
+    List<Node> ghosts = path.getChildren();
+    int drawn = 0;
+    for (PartMeshes part : moving) {
+      boolean guest = station.part(part.part().id()).isEmpty();
       for (int k = 0; k <= GHOSTS; k++) {
-        Placement by = mover.motion().at(from + (to - from) * k / GHOSTS);
-        by = station.part(part.id()).isPresent() ? by.after(mover.setting().set()) : by;
-        MeshView view = new MeshView(model.getMesh());
-        view.setMaterial(ghost);
-        view.getTransforms().setAll(affine(by.after(part.body().placement())));
-        path.getChildren().add(view);
+        double share = (double) k / GHOSTS;
+        double from = mover.motion().from();
+        Placement by = mover.motion().at(from + (mover.motion().to() - from) * share);
+        by = guest ? by : by.after(mover.setting().set());
+        for (Triangles side : List.of(part.faces(), part.edges())) {
+          MeshView view = drawn < ghosts.size() ? (MeshView) ghosts.get(drawn) : ghost();
+          view.setMesh(side.mesh());
+          view.getTransforms().setAll(affine(by.after(part.part().body().placement())));
+          drawn++;
+        }
       }
     }
+    ghosts.subList(drawn, ghosts.size()).clear();
+  }
+
+  private MeshView ghost() {
+    MeshView view = new MeshView();
+    view.setCullFace(CullFace.BACK);
+    view.setMaterial(ghost);
+    path.getChildren().add(view);
+    return view;
   }
 
   void noPath() {
+    way = null;
     path.getChildren().clear();
   }
 
   void tools(List<Body> bodies) {
+    if (bodies.equals(held)) {
+      return;
+    }
+    held = List.copyOf(bodies);
     tools.getChildren().clear();
     for (Body body : bodies) {
       MeshView view = plain(body.solid().mesh());

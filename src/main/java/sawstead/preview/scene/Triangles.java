@@ -11,6 +11,7 @@ import sawstead.solid.Vec;
 final class Triangles {
   private final List<float[]> corners = new ArrayList<>();
   private final List<float[]> places = new ArrayList<>();
+  private TriangleMesh mesh;
 
   /** A corner, mm, and the place in the picture that it shows. */
   void corner(Vec at, double s, double t) {
@@ -70,8 +71,23 @@ final class Triangles {
     return mixed;
   }
 
+  /** A view of its own of the one mesh. */
   MeshView view() {
-    TriangleMesh mesh = new TriangleMesh();
+    MeshView view = new MeshView(mesh());
+    view.setCullFace(CullFace.BACK);
+    return view;
+  }
+
+  /** What JavaFX draws; made once, and no triangle may be added after that. */
+  TriangleMesh mesh() {
+    if (mesh == null) {
+      mesh = made();
+    }
+    return mesh;
+  }
+
+  private TriangleMesh made() {
+    TriangleMesh made = new TriangleMesh();
     int n = corners.size();
     float[] points = new float[3 * n];
     float[] pictures = new float[2 * n];
@@ -82,13 +98,11 @@ final class Triangles {
       faces[2 * i] = i;
       faces[2 * i + 1] = i;
     }
-    mesh.getPoints().setAll(points);
-    mesh.getTexCoords().setAll(pictures);
-    mesh.getFaces().setAll(faces);
+    made.getPoints().setAll(points);
+    made.getTexCoords().setAll(pictures);
+    made.getFaces().setAll(faces);
     // Group 0 means that no edge is smoothed over: boards have arrises.
-    mesh.getFaceSmoothingGroups().setAll(new int[n / 3]);
-    MeshView view = new MeshView(mesh);
-    view.setCullFace(CullFace.BACK);
-    return view;
+    made.getFaceSmoothingGroups().setAll(new int[n / 3]);
+    return made;
   }
 }

@@ -53,8 +53,12 @@ public final class TapeBar extends HBox {
     getChildren().addAll(chooser, play, tape);
   }
 
-  /** Other things to measure; the choice and the thumb stay if they can. */
-  public void offer(Station of, Optional<Report> report) {
+  /**
+   * Other things to measure; the choice and the thumb stay if they can.
+   *
+   * @return whether there is anything to measure; then a reading was told
+   */
+  public boolean offer(Station of, Optional<Report> report) {
     laying = true;
     String chosen = chooser.getValue() == null ? "" : chooser.getValue().name();
     double at = tape.valueProperty().get();
@@ -70,6 +74,7 @@ public final class TapeBar extends HBox {
     }
     laying = false;
     pulled();
+    return next != null;
   }
 
   /** The tape itself. */

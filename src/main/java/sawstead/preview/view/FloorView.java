@@ -22,6 +22,7 @@ import sawstead.preview.scene.Eye;
 import sawstead.preview.scene.Floor;
 import sawstead.preview.scene.Glow;
 import sawstead.preview.scene.Photo;
+import sawstead.preview.scene.Scenery;
 import sawstead.preview.scene.Section;
 import sawstead.preview.scene.Stance;
 import sawstead.solid.Box;
@@ -75,13 +76,22 @@ public final class FloorView extends StackPane {
     heightProperty().addListener(o -> resized());
   }
 
-  /** Shows a station where the last one stood; the first one is looked at from the corner. */
-  public void show(Floor next) {
+  /**
+   * Shows a station where the last one stood, in the same arrangement; the first one is looked at
+   * from the corner.
+   */
+  public void show(Scenery next) {
+    if (floor != null && floor.look().dark() == next.look().dark()) {
+      floor.follow(next);
+      return;
+    }
+    Arrangement before = floor == null ? Arrangement.REST : floor.arrangement();
     boolean first = floor == null;
-    floor = next;
+    floor = new Floor(next);
+    floor.arrange(before);
     floor.seeThrough(seeThrough);
     floor.cut(section);
-    photo = new Photo(next, Math.max(1, getWidth()), Math.max(1, getHeight()), eye);
+    photo = new Photo(floor, Math.max(1, getWidth()), Math.max(1, getHeight()), eye);
     // A managed sub-scene would keep the window from ever getting smaller again.
     photo.glass().setManaged(false);
     getChildren().setAll(photo.glass(), overlay);

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -21,15 +20,11 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
 import sawstead.check.Margin;
-import sawstead.preview.bench.Bench;
 import sawstead.preview.bench.Changes;
 import sawstead.preview.bench.Flaw;
-import sawstead.preview.bench.Latest;
-import sawstead.preview.bench.Named;
 import sawstead.preview.bench.Snapshot;
 import sawstead.preview.look.Tokens;
 import sawstead.preview.scene.Arrangement;
-import sawstead.preview.scene.Floor;
 import sawstead.preview.scene.Glow;
 import sawstead.preview.scene.Stance;
 import sawstead.preview.tags.TagColumn;
@@ -38,15 +33,12 @@ import sawstead.preview.tape.TapeBar;
 import sawstead.preview.text.BriefFile;
 import sawstead.preview.text.FileWatch;
 import sawstead.preview.view.FloorView;
-import sawstead.solid.Vec;
 import sawstead.station.Mover;
-import sawstead.station.Part;
 import sawstead.station.Station;
 import sawstead.station.Step;
 
 /** Puts the places of the window together and carries news between them. */
 final class Desk {
-  private static final long QUIET_MILLIS = 250;
   private static final double AROUND = 260;
 
   private final Path file;
@@ -59,8 +51,8 @@ final class Desk {
   private final BriefDrawer brief = new BriefDrawer(this::would);
   private final NewsLine news = new NewsLine();
   private final Trials trials = new Trials(brief, top, news);
-  private final Latest bench =
-      new Latest(QUIET_MILLIS, fault -> Platform.runLater(() -> faulty(fault)));
+  private final Lights lights = new Lights(floor);
+  private final Drafts drafts;
   private final FileWatch watch;
   private final WriteFiles files = new WriteFiles();
   private Tokens look = Tokens.of(false);
@@ -68,13 +60,12 @@ final class Desk {
   private Runnable onOpen = () -> {};
   private BriefFile saved;
   private Optional<Snapshot> shown = Optional.empty();
-  private Map<String, Glow> chosen = Map.of();
-  private Map<String, Glow> arriving = Map.of();
   private boolean pathShown;
 
   Desk(Path file, Consumer<String> title) {
     this.file = file;
     this.title = title;
+    drafts = new Drafts(file.toString(), this::arrived, this::judged, this::faulty);
     saved = new BriefFile(file, "", false, false);
     root.getStyleClass().add("desk");
     root.setTop(top);
@@ -226,7 +217,7 @@ final class Desk {
 
   void close() {
     watch.close();
-    bench.close();
+    drafts.close();
     trials.close();
     files.close();
   }
@@ -242,34 +233,12 @@ final class Desk {
   private void typed(String text) {
     retitle();
     top.busy(true);
-    Tokens tokens = look;
-    bench.ask(wanted -> draw(text, tokens, wanted, false));
+    drafts.typed(text, look);
   }
 
-  /** What a slider that is still held would make of it: drawn at once, judged when it rests. */
   private void would(String text) {
     top.busy(true);
-    Tokens tokens = look;
-    bench.askNow(wanted -> draw(text, tokens, wanted, true));
-  }
-
-  /**
-   * On the bench's thread: the station first, since it is quick, then its report.
-   *
-   * @param dragging whether even what is no longer the newest is worth a look
-   */
-  private void draw(String text, Tokens tokens, BooleanSupplier wanted, boolean dragging) {
-    Snapshot designed = Bench.design(file.toString(), text);
-    Optional<Floor> drawn = designed.station().map(s -> new Floor(s, tokens));
-    if (dragging || wanted.getAsBoolean()) {
-      Platform.runLater(() -> arrived(designed, drawn));
-    }
-    if (wanted.getAsBoolean()) {
-      Snapshot judged = Bench.judge(designed);
-      if (wanted.getAsBoolean()) {
-        Platform.runLater(() -> judged(judged));
-      }
-    }
+    drafts.dragged(text, look);
   }
 
   private void faulty(RuntimeException fault) {
@@ -280,7 +249,8 @@ final class Desk {
             + "; undo the last change to go on, and please report it");
   }
 
-  private void arrived(Snapshot snapshot, Optional<Floor> drawn) {
+  private void arrived(Drafts.Drawn drawn) {
+    Snapshot snapshot = drawn.snapshot();
     brief.tell(snapshot.flaws());
     if (snapshot.station().isEmpty()) {
       top.unread();
@@ -297,16 +267,14 @@ final class Desk {
       return;
     }
     Station station = snapshot.station().get();
-    Optional<Station> before = shown.flatMap(Snapshot::station);
+    Optional<Station> before = station();
     before.ifPresent(b -> tell(Changes.between(b, station)));
     shown = Optional.of(snapshot);
-    Arrangement arrangement =
-        floor.floor() == null ? Arrangement.REST : floor.floor().arrangement();
-    floor.show(drawn.orElseThrow());
-    floor.arrange(arrangement);
-    tape.offer(station, Optional.empty());
+    floor.show(drawn.scenery().orElseThrow());
     top.show(station);
-    light();
+    if (!tape.offer(station, Optional.empty())) {
+      lights.light();
+    }
   }
 
   private void judged(Snapshot snapshot) {
@@ -336,23 +304,29 @@ final class Desk {
     }
   }
 
+  private Optional<Station> station() {
+    return shown.flatMap(Snapshot::station);
+  }
+
   private void visit(Finding finding) {
-    chosen = new TreeMap<>();
     Glow glow =
         switch (finding.severity()) {
           case STOP -> Glow.STOP;
           case MIND -> Glow.MIND;
           case NOTE -> Glow.NOTE;
         };
-    choose(finding.about(), glow);
-    finding.at().or(() -> middle(finding.about())).ifPresent(at -> floor.visit(at, AROUND));
+    lights.choose(finding.about(), glow, station());
+    finding
+        .at()
+        .or(() -> Lights.middle(finding.about(), station()))
+        .ifPresent(at -> floor.visit(at, AROUND));
     finding.about().forEach(tape::meet);
   }
 
   /** Opens the form with the values that bear on a finding. */
   private void change(Finding finding) {
     visit(finding);
-    Optional<Station> station = shown.flatMap(Snapshot::station);
+    Optional<Station> station = station();
     if (station.isEmpty()) {
       return;
     }
@@ -363,42 +337,8 @@ final class Desk {
   }
 
   private void visit(Margin margin) {
-    choose(margin.about(), margin.spare() < 0 ? Glow.STOP : Glow.CHOSEN);
-    middle(margin.about()).ifPresent(at -> floor.visit(at, 2 * AROUND));
-  }
-
-  /**
-   * Lights what a list of ids names: bodies, motions (what they move), fasteners (what they join).
-   */
-  private void choose(List<String> about, Glow glow) {
-    chosen = new TreeMap<>();
-    Optional<Station> station = shown.flatMap(Snapshot::station);
-    for (String id : about) {
-      station.ifPresent(s -> Named.of(id, s).forEach(part -> chosen.put(part, glow)));
-    }
-    light();
-  }
-
-  private Optional<Vec> middle(List<String> about) {
-    return shown
-        .flatMap(Snapshot::station)
-        .flatMap(
-            s ->
-                about.stream()
-                    .flatMap(id -> Named.of(id, s).stream())
-                    .flatMap(id -> s.part(id).stream())
-                    .map(Part::body)
-                    .map(b -> b.box().centre())
-                    .findFirst());
-  }
-
-  private void light() {
-    Map<String, Glow> all = new TreeMap<>(chosen);
-    all.putAll(arriving);
-    floor.light(all);
-    if (floor.floor() != null) {
-      floor.floor().share(Sharing.among(all, floor.floor()));
-    }
+    lights.choose(margin.about(), margin.spare() < 0 ? Glow.STOP : Glow.CHOSEN, station());
+    Lights.middle(margin.about(), station()).ifPresent(at -> floor.visit(at, 2 * AROUND));
   }
 
   /** Shows the way of what the tape moves, or no longer. */
@@ -440,15 +380,15 @@ final class Desk {
     Station station = floor.floor().station();
     Arrangement now = floor.floor().arrangement();
     Run run = reading.run();
+    Map<String, Glow> arriving = new TreeMap<>();
     if (run.mover().isPresent()) {
       Mover mover = run.mover().get();
-      arriving = Motions.met(run, reading.at());
+      arriving.putAll(Motions.met(run, reading.at()));
       floor.arrange(now.built(Arrangement.ALL).moving(mover.id(), reading.at()));
       tools(-1);
     } else {
       boolean all = reading.at() >= run.to();
       floor.arrange(now.built(all ? Arrangement.ALL : reading.at()));
-      arriving = new TreeMap<>();
       int number = (int) Math.ceil(reading.at() - 1e-9);
       for (Step step : station.steps()) {
         if (!all && step.number() == number) {
@@ -457,7 +397,7 @@ final class Desk {
       }
       tools(all ? -1 : number);
     }
-    light();
+    lights.arriving(arriving);
     path();
   }
 

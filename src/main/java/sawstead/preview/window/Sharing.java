@@ -18,16 +18,30 @@ final class Sharing {
   /** Depth up to which touching is no clash where a brief has no station, mm. */
   private static final double USUAL = 0.05;
 
-  private Sharing() {}
+  private Floor drawnOn;
+  private List<Body> drawnFor = List.of();
 
-  static List<Mesh> among(Map<String, Glow> lit, Floor floor) {
-    List<Body> bodies =
-        lit.entrySet().stream()
-            .filter(e -> e.getValue() == Glow.STOP)
-            .limit(MOST)
-            .map(e -> floor.body(e.getKey()))
-            .flatMap(Optional::stream)
-            .toList();
+  /** Draws it; what was drawn stays as long as the bodies stand as they stood. */
+  void draw(Map<String, Glow> lit, Floor floor) {
+    List<Body> bodies = wrong(lit, floor);
+    if (floor == drawnOn && bodies.equals(drawnFor)) {
+      return;
+    }
+    drawnOn = floor;
+    drawnFor = bodies;
+    floor.share(among(bodies, floor));
+  }
+
+  private static List<Body> wrong(Map<String, Glow> lit, Floor floor) {
+    return lit.entrySet().stream()
+        .filter(e -> e.getValue() == Glow.STOP)
+        .limit(MOST)
+        .map(e -> floor.body(e.getKey()))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private static List<Mesh> among(List<Body> bodies, Floor floor) {
     double tolerance =
         floor.station().brief().station().map(s -> s.contact().nominal()).orElse(USUAL);
     return Overlap.pairs(bodies, tolerance, (a, b) -> false).stream()

@@ -35,9 +35,28 @@ class LatestTest {
   void askNow_doesNotWaitUntilItIsQuiet() throws InterruptedException {
     CountDownLatch done = new CountDownLatch(1);
     try (Latest latest = new Latest(600_000, LatestTest::fails)) {
-      latest.askNow(wanted -> done.countDown());
+      latest.askNow(wanted -> done.countDown(), wanted -> {});
       assertTrue(done.await(30, TimeUnit.SECONDS));
     }
+  }
+
+  @Test
+  void askNow_again_passesOverWhatOnlyTheOlderWouldDoWhenQuiet() throws InterruptedException {
+    List<String> done = Collections.synchronizedList(new ArrayList<>());
+    CountDownLatch quiet = new CountDownLatch(1);
+    CountDownLatch first = new CountDownLatch(1);
+    try (Latest latest = new Latest(200, LatestTest::fails)) {
+      latest.askNow(wanted -> first.countDown(), wanted -> done.add("older"));
+      assertTrue(first.await(30, TimeUnit.SECONDS));
+      latest.askNow(
+          wanted -> done.add("newer at once"),
+          wanted -> {
+            done.add("newer when quiet");
+            quiet.countDown();
+          });
+      assertTrue(quiet.await(30, TimeUnit.SECONDS));
+    }
+    assertEquals(List.of("newer at once", "newer when quiet"), done);
   }
 
   @Test

@@ -1,11 +1,16 @@
 package sawstead.preview.window;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import javafx.animation.AnimationTimer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -16,13 +21,14 @@ import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import sawstead.preview.Display;
 import sawstead.preview.Toolkit;
-import sawstead.preview.scene.Floor;
 import sawstead.preview.view.FloorView;
+import sawstead.station.Station;
 
 /**
  * How long the window's thread is held up while a dimension is dragged. No test, since it has a
  * clock, and not JMH, since what is measured are the pulses of JavaFX. Prints the time between two
- * frames (median, 95th of a hundred, longest), and how long the scene lags behind the thumb.
+ * frames (median, 95th of a hundred, longest), and between two stations that are drawn; then the
+ * time that each thread has computed, which says the same on a machine that has other work, too.
  *
  * <p>Run: {@code mvn -q test-compile dependency:build-classpath -Dmdep.outputFile=cp.txt}, then
  * {@code xvfb-run -a -s "-screen 0 1600x1000x24" java -Dprism.forceGPU=true -cp
@@ -31,13 +37,15 @@ import sawstead.preview.view.FloorView;
  */
 public final class DragBenchmark {
   private static final int PULLS = 120;
+  private static final List<String> THREADS =
+      List.of("bench", "JavaFX Application Thread", "QuantumRenderer-0");
   private static final int EVERY_MILLIS = 40;
 
   private final List<Long> frames = new ArrayList<>();
-  private final List<Long> lags = new ArrayList<>();
+  private final List<Long> redraws = new ArrayList<>();
   private Stage stage;
-  private long pulled;
-  private Floor shown;
+  private long lastDrawn;
+  private Station shown;
 
   private DragBenchmark() {}
 
@@ -59,23 +67,41 @@ public final class DragBenchmark {
     Display.run(clock::start);
     double from = slider.getMin();
     double span = slider.getMax() - from;
+    Map<String, Long> before = computed();
     Display.run(() -> slider.setValueChanging(true));
     for (int k = 0; k < PULLS; k++) {
       double at = from + span * (0.4 + 0.2 * Math.sin(k * 0.15));
-      Display.run(
-          () -> {
-            pulled = System.nanoTime();
-            slider.setValue(at);
-          });
+      Display.run(() -> slider.setValue(at));
       Thread.sleep(EVERY_MILLIS);
     }
+    Display.run(clock::stop);
+    Map<String, Long> after = computed();
     Display.run(() -> slider.setValueChanging(false));
     Display.until("it is judged again", () -> !find(".busy").isVisible());
-    Display.run(clock::stop);
     Display.run(stage::hide);
     print("frame to frame", frames);
-    print("scene behind the thumb", lags);
-    System.out.printf(Locale.ROOT, "%d pulls, %d redraws%n", PULLS, lags.size());
+    print("redraw to redraw", redraws);
+    System.out.printf(Locale.ROOT, "%d pulls, %d redraws%n", PULLS, redraws.size() + 1);
+    after.forEach(
+        (thread, nanos) ->
+            System.out.printf(
+                Locale.ROOT,
+                "computed by %s: %.1f ms a redraw%n",
+                thread,
+                (nanos - before.getOrDefault(thread, 0L)) / 1e6 / (redraws.size() + 1)));
+  }
+
+  /** Of each thread that draws or designs, ns. */
+  private static Map<String, Long> computed() {
+    ThreadMXBean bean = ManagementFactory.getThreadMXBean();
+    Map<String, Long> nanos = new TreeMap<>();
+    for (long id : bean.getAllThreadIds()) {
+      ThreadInfo info = bean.getThreadInfo(id);
+      if (info != null && THREADS.contains(info.getThreadName())) {
+        nanos.merge(info.getThreadName(), bean.getThreadCpuTime(id), Long::sum);
+      }
+    }
+    return nanos;
   }
 
   private AnimationTimer clock() {
@@ -89,11 +115,12 @@ public final class DragBenchmark {
           frames.add(real - before);
         }
         before = real;
-        Floor floor = ((FloorView) find(".room")).floor();
+        Station floor = ((FloorView) find(".room")).floor().station();
         if (floor != shown) {
-          if (shown != null && pulled > 0) {
-            lags.add(real - pulled);
+          if (lastDrawn > 0) {
+            redraws.add(real - lastDrawn);
           }
+          lastDrawn = real;
           shown = floor;
         }
       }
