@@ -35,6 +35,7 @@ final class Checks {
           new PaddleCheck(),
           new RouterCheck(),
           new DrawerCheck(),
+          new StorageCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());
