@@ -21,6 +21,7 @@ import sawstead.measure.Unit;
  * @param inserts zero-clearance inserts to be built
  * @param paddle a knee paddle to be built
  * @param routerTable a router that hangs in a wing
+ * @param drawers drawers to be built
  * @param stock sheets at hand, the first is the default
  * @param vac the shop vac, if one lives in the stand
  * @param casters what the stand rolls on
@@ -46,6 +47,7 @@ public record Brief(
     List<InsertWish> inserts,
     Optional<PaddleWish> paddle,
     Optional<RouterTable> routerTable,
+    List<DrawerWish> drawers,
     List<Sheet> stock,
     Optional<Vac> vac,
     Casters casters,
@@ -70,6 +72,7 @@ public record Brief(
     inserts = List.copyOf(inserts);
     requireNonNull(paddle, "paddle");
     requireNonNull(routerTable, "routerTable");
+    drawers = List.copyOf(drawers);
     stock = List.copyOf(stock);
     requireNonNull(vac, "vac");
     requireNonNull(casters, "casters");

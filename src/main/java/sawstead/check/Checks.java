@@ -35,6 +35,7 @@ final class Checks {
           new SwitchCheck(),
           new PaddleCheck(),
           new RouterCheck(),
+          new DrawerCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());

@@ -18,7 +18,7 @@ import sawstead.brief.Vac;
 final class BriefMapper {
 
   /** What is built for a saw, be it on a station or not. */
-  private static final List<String> JIGS = List.of("sleds", "inserts", "paddle");
+  private static final List<String> JIGS = List.of("sleds", "inserts", "paddle", "drawers");
 
   private final Section brief;
 
@@ -63,6 +63,7 @@ final class BriefMapper {
         inserts,
         paddle,
         saw.flatMap(s -> new RouterTableMapper(brief, sheets).table(station)),
+        saw.map(s -> new DrawersMapper(brief, sheets).drawers(station)).orElse(List.of()),
         stock,
         vac,
         new CastersMapper(brief).casters(),
@@ -87,7 +88,8 @@ final class BriefMapper {
     if (brief.has("saw")) {
       return;
     }
-    for (String key : List.of("blades", "alignment", "sleds", "inserts", "paddle", "routerTable")) {
+    for (String key :
+        List.of("blades", "alignment", "sleds", "inserts", "paddle", "routerTable", "drawers")) {
       if (brief.has(key)) {
         brief.problem(
             key,
