@@ -36,6 +36,7 @@ final class Checks {
           new PaddleCheck(),
           new RouterCheck(),
           new DrawerCheck(),
+          new StorageCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());

@@ -18,7 +18,8 @@ import sawstead.brief.Vac;
 final class BriefMapper {
 
   /** What is built for a saw, be it on a station or not. */
-  private static final List<String> JIGS = List.of("sleds", "inserts", "paddle", "drawers");
+  private static final List<String> JIGS =
+      List.of("sleds", "inserts", "paddle", "drawers", "storage");
 
   private final Section brief;
 
@@ -64,6 +65,7 @@ final class BriefMapper {
         paddle,
         saw.flatMap(s -> new RouterTableMapper(brief, sheets).table(station)),
         saw.map(s -> new DrawersMapper(brief, sheets).drawers(station)).orElse(List.of()),
+        saw.flatMap(s -> new StorageMapper(brief, sheets).storage()),
         stock,
         vac,
         new CastersMapper(brief).casters(),
@@ -89,7 +91,15 @@ final class BriefMapper {
       return;
     }
     for (String key :
-        List.of("blades", "alignment", "sleds", "inserts", "paddle", "routerTable", "drawers")) {
+        List.of(
+            "blades",
+            "alignment",
+            "sleds",
+            "inserts",
+            "paddle",
+            "routerTable",
+            "drawers",
+            "storage")) {
       if (brief.has(key)) {
         brief.problem(
             key,

@@ -35,6 +35,9 @@ record DrawerPlan(
 
   static final double ROUND_BOX = 10;
 
+  /** Free floor behind the saw's table before what stands there by itself. */
+  private static final double BEHIND_SLEDS = 400;
+
   /** A box smaller than this is none. */
   private static final double LEAST = 40;
 
@@ -86,7 +89,7 @@ record DrawerPlan(
     double width = wish.caseWidth().nominal();
     double depth = wish.caseDepth().nominal();
     double t = sheet.thickness().nominal();
-    double beyond = place.table().rear() + number * (2 * depth + ROUND_BOX);
+    double beyond = place.table().rear() + BEHIND_SLEDS + number * (2 * depth + ROUND_BOX);
     Area area = new Beside(brief, place).of(width, beyond, depth, 0);
     Box shell = area.between(0, wish.caseHeight().nominal());
     Box space =

@@ -51,6 +51,14 @@ public final class Units {
       units.add(new DrawerUnit(DrawerPlan.of(brief, place.get(), site, i)));
     }
     place
+        .filter(p -> brief.storage().isPresent())
+        .ifPresent(
+            p -> {
+              StoragePlan plan = StoragePlan.of(brief, p, site);
+              units.add(new StorageUnit(plan, site));
+              sums.addAll(plan.figures(p));
+            });
+    place
         .filter(p -> brief.paddle().isPresent())
         .ifPresent(p -> units.add(new PaddleUnit(PaddlePlan.of(brief, p, site), site)));
     site.filter(s -> brief.routerTable().isPresent())
