@@ -94,6 +94,19 @@ class ReadmeTest {
     assertEquals(40, brief.tools().drill().bit());
   }
 
+  @Test
+  void smallestBriefWithPaddleDrawerAndRack_canBeCut() throws Exception {
+    String text = yaml(readme(), 0).replace("height: 70}", "height: 70, rating: 100 kg}");
+    text += yaml(readme(), 6);
+    Brief brief = BriefReader.read("README.md", text.getBytes(StandardCharsets.UTF_8));
+    Report report = Inspector.inspect(Units.station(brief));
+    for (String part : List.of("paddle/board", "bits/front", "storage/shelf")) {
+      assertTrue(report.station().parts().containsKey(part), part);
+    }
+    assertEquals(
+        List.of(), report.findings().stream().filter(f -> f.severity() == Severity.STOP).toList());
+  }
+
   /** Every rule that the code can name stands in the table, and the table names no other. */
   @Test
   void rules_areAllExplained() throws IOException {

@@ -15,8 +15,8 @@ import sawstead.station.Mover;
 import sawstead.station.PartKind;
 
 /**
- * How what is kept in the finished station comes out: straight, by a chain, with a lid or a leaf
- * open, after something that is screwed and not glued is taken off, and at last tilted.
+ * How what is kept in the finished station comes out: straight, by a chain, with a lid, a leaf or
+ * its drawer open, after something that is screwed and not glued is taken off, and at last tilted.
  */
 final class Exits {
   static final List<Vec> DIRECTIONS =
@@ -69,11 +69,13 @@ final class Exits {
     }
     boolean decided = found.decided();
     for (Mover mover : stage.station().movers()) {
-      if (mover.motion() instanceof Turn && opensByHand(mover)) {
+      boolean carries = mover.moves().contains(id);
+      if ((carries || mover.motion() instanceof Turn) && opensByHand(mover)) {
         List<Body> open = opened(others, mover);
-        Way.Found then = way.out(open);
+        Way from = carries ? new Way(stage, carried(movers, mover)) : way;
+        Way.Found then = from.out(open);
         if (then.path().isPresent()) {
-          return free(id, Exit.Verdict.AFTER, then, way, open, List.of(mover.id()));
+          return free(id, Exit.Verdict.AFTER, then, from, open, List.of(mover.id()));
         }
       }
     }
@@ -84,7 +86,12 @@ final class Exits {
     return tilted(id, movers, others).orElseGet(() -> locked(id, number, others, decided));
   }
 
-  /** A lid or a leaf; not a blade that tilts, nor a motion while others are elsewhere. */
+  /** What a drawer carries out with it. */
+  private static List<Body> carried(List<Body> bodies, Mover mover) {
+    return bodies.stream().map(b -> b.moved(mover.motion().at(mover.motion().to()))).toList();
+  }
+
+  /** A lid, a leaf or a drawer; not a blade that tilts, nor a motion while others are elsewhere. */
   private boolean opensByHand(Mover mover) {
     return mover.setting().isPlain()
         && mover.moves().stream()

@@ -2,6 +2,7 @@ package sawstead.brief;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.Optional;
 import sawstead.measure.Measured;
 
 /**
@@ -9,10 +10,12 @@ import sawstead.measure.Measured;
  *
  * @param side LEFT or RIGHT
  * @param degrees greatest tilt, degrees
+ * @param trunnion what carries motor and arbor under the table; empty when it never leaves the body
  */
-public record Tilt(Side side, Measured degrees) {
+public record Tilt(Side side, Measured degrees, Optional<Trunnion> trunnion) {
   public Tilt {
     requireNonNull(side, "side");
     requireNonNull(degrees, "degrees");
+    requireNonNull(trunnion, "trunnion");
   }
 }

@@ -21,6 +21,7 @@ final class Checks {
           new FeedCheck(),
           new ReliefCheck(),
           new SlackCheck(),
+          new HoseCheck(),
           new FloorCheck(),
           new SheetCheck(),
           new ScrewHoldCheck(),
@@ -34,6 +35,8 @@ final class Checks {
           new SwitchCheck(),
           new PaddleCheck(),
           new RouterCheck(),
+          new DrawerCheck(),
+          new StorageCheck(),
           new LiftCheck(),
           new CertaintyCheck(),
           new SafetyCheck());

@@ -1,6 +1,7 @@
 package sawstead.check;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import sawstead.assembly.Driving;
 import sawstead.brief.ClampStock;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.FastenerKind;
+import sawstead.solid.Axis;
 import sawstead.solid.Box;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
@@ -25,7 +27,8 @@ import sawstead.station.Part;
  *   <li>{@code jig-room} (mind): a board is too short to be held in the pocket jig.
  * </ul>
  *
- * <p>Conservative: a clamp is asked to span all that its step puts together.
+ * <p>Conservative: a clamp is asked to span all that its step puts together, and to reach from the
+ * nearest outside of that in to the brads.
  */
 final class ToolCheck implements Check {
   /** Clamps that press a joint, one near each end (common practice, no source). */
@@ -89,7 +92,13 @@ final class ToolCheck implements Check {
   private static Finding clamped(Scene scene, List<Driving> brads) {
     double span = brads.stream().mapToDouble(d -> span(scene, d)).max().orElse(0);
     List<ClampStock> clamps = scene.brief().tools().clamps();
-    int enough = clamps.stream().filter(c -> c.opening() >= span).mapToInt(ClampStock::count).sum();
+    double deep = deep(scene, brads);
+    int enough =
+        clamps.stream()
+            .filter(c -> c.opening() >= span && c.throat() >= deep)
+            .mapToInt(ClampStock::count)
+            .sum();
+    String need = scene.words().length(span) + " and reach " + scene.words().length(deep) + " in";
     String what =
         Words.count(brads.size(), "brad wants", "brads want") + " a nailer, which you do not have";
     if (enough >= PAIR) {
@@ -99,7 +108,7 @@ final class ToolCheck implements Check {
           ids(brads),
           what,
           "leave them out and press each joint with two of your clamps that open "
-              + scene.words().length(span)
+              + need
               + " or more, until the glue has set");
     }
     double widest = clamps.stream().mapToDouble(ClampStock::opening).max().orElse(0);
@@ -109,19 +118,58 @@ final class ToolCheck implements Check {
         brads.get(0).fastener().at(),
         what
             + "; without it two clamps have to open "
-            + scene.words().length(span)
+            + need
             + (clamps.isEmpty()
                 ? ", and you have none"
                 : ", and of yours "
                     + enough
                     + " do: the widest opens "
                     + scene.words().length(widest)),
-        "borrow a nailer, or get two clamps that open " + scene.words().length(span));
+        "borrow a nailer, or get two clamps that open " + need);
   }
 
   /** What a clamp spans along a brad: all panels that its step puts together, mm. */
   private static double span(Scene scene, Driving driving) {
+    return extent(scene, driving, driving.fastener().axis()).map(e -> e[1] - e[0]).orElse(0.0);
+  }
+
+  /**
+   * How far in a clamp's jaws have to press, so that in each joint two of its brads are under them,
+   * mm.
+   */
+  private static double deep(Scene scene, List<Driving> brads) {
+    Map<List<String>, List<Double>> joints = new LinkedHashMap<>();
+    for (Driving driving : brads) {
+      joints
+          .computeIfAbsent(driving.fastener().joins(), j -> new ArrayList<>())
+          .add(fromOutside(scene, driving));
+    }
+    return joints.values().stream()
+        .mapToDouble(
+            in -> in.stream().sorted().skip(Math.min(in.size(), PAIR) - 1L).findFirst().orElse(0.0))
+        .max()
+        .orElse(0);
+  }
+
+  /** From a brad across to the nearest outside of all that its step puts together, mm. */
+  private static double fromOutside(Scene scene, Driving driving) {
     Fastener brad = driving.fastener();
+    double least = Double.POSITIVE_INFINITY;
+    for (Axis axis : Axis.values()) {
+      if (Math.abs(brad.axis().dot(axis.unit())) < 0.5) {
+        double at = brad.at().dot(axis.unit());
+        double nearer =
+            extent(scene, driving, axis.unit())
+                .map(e -> Math.min(at - e[0], e[1] - at))
+                .orElse(0.0);
+        least = Math.min(least, nearer);
+      }
+    }
+    return Math.max(0, least);
+  }
+
+  /** From where to where along a direction the panels reach that a brad's step puts together. */
+  private static Optional<double[]> extent(Scene scene, Driving driving, Vec axis) {
     BuildStep step = scene.plan().steps().get(driving.step() - 1);
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
@@ -129,7 +177,6 @@ final class ToolCheck implements Check {
       Optional<Part> part = scene.station().part(id).filter(p -> p.stock().isPresent());
       if (part.isPresent()) {
         Box box = part.get().body().box();
-        Vec axis = brad.axis();
         Vec half = box.size().scale(0.5);
         double reach =
             Math.abs(half.x() * axis.x())
@@ -140,7 +187,7 @@ final class ToolCheck implements Check {
         high = Math.max(high, middle + reach);
       }
     }
-    return Math.max(0, high - low);
+    return low > high ? Optional.empty() : Optional.of(new double[] {low, high});
   }
 
   private static List<Finding> pockets(Scene scene, List<Driving> pockets) {

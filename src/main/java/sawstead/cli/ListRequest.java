@@ -70,7 +70,7 @@ final class ListRequest {
     List<Defect> defects = new ArrayList<>();
     for (String text : options.defects()) {
       if (text.startsWith(offcut + "=")) {
-        String[] figures = text.substring(offcut.length() + 1).split("[,x]", -1);
+        String[] figures = text.substring(offcut.length() + 1).split("[,xX\u00d7]", -1);
         try {
           defects.add(
               new Defect(

@@ -47,7 +47,13 @@ final class SearchWatch implements Watch, AutoCloseable {
     if (line != null && percent != shown && System.nanoTime() - begun > PATIENCE) {
       shown = percent;
       line.print(
-          String.format(Locale.ROOT, "\r%3d %%, %d sheets, at least %d ", percent, counted, bound));
+          String.format(
+              Locale.ROOT,
+              "\r%3d %%, %d %s, at least %d ",
+              percent,
+              counted,
+              counted == 1 ? "sheet" : "sheets",
+              bound));
       line.flush();
     }
     return !stopped;

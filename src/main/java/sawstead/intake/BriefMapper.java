@@ -18,7 +18,8 @@ import sawstead.brief.Vac;
 final class BriefMapper {
 
   /** What is built for a saw, be it on a station or not. */
-  private static final List<String> JIGS = List.of("sleds", "inserts", "paddle");
+  private static final List<String> JIGS =
+      List.of("sleds", "inserts", "paddle", "drawers", "storage");
 
   private final Section brief;
 
@@ -63,6 +64,8 @@ final class BriefMapper {
         inserts,
         paddle,
         saw.flatMap(s -> new RouterTableMapper(brief, sheets).table(station)),
+        saw.map(s -> new DrawersMapper(brief, sheets).drawers(station)).orElse(List.of()),
+        saw.flatMap(s -> new StorageMapper(brief, sheets).storage()),
         stock,
         vac,
         new CastersMapper(brief).casters(),
@@ -87,7 +90,16 @@ final class BriefMapper {
     if (brief.has("saw")) {
       return;
     }
-    for (String key : List.of("blades", "alignment", "sleds", "inserts", "paddle", "routerTable")) {
+    for (String key :
+        List.of(
+            "blades",
+            "alignment",
+            "sleds",
+            "inserts",
+            "paddle",
+            "routerTable",
+            "drawers",
+            "storage")) {
       if (brief.has(key)) {
         brief.problem(
             key,

@@ -133,9 +133,17 @@ final class OwnPartsMapper {
       if (left.contains(from) || left.contains(into)) {
         continue;
       }
+      JointKind kind = joint.word("joint", JointKind.class);
+      boolean screwed = kind == JointKind.SCREW || kind == JointKind.POCKET;
+      if (joint.flag("removable") && !screwed) {
+        joint.problem(
+            "removable",
+            "a " + kind.word() + " joint is glued, so it cannot come off again",
+            "join it with screws or pockets, or leave `removable` out");
+      }
       joints.add(
           new OwnParts.OwnJoint(
-              joint.word("joint", JointKind.class),
+              kind,
               whole(joint, "from", from),
               whole(joint, "into", into),
               joint.flag("removable"),

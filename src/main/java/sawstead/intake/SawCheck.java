@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import sawstead.brief.Footing;
 import sawstead.brief.MiterSlot;
 import sawstead.brief.Saw;
+import sawstead.brief.Trunnion;
 
 /** Refuses measurements of a saw that contradict each other. */
 final class SawCheck {
@@ -17,9 +18,10 @@ final class SawCheck {
   }
 
   void check() {
-    outline("feet", saw.feet().outline());
-    outline("body", saw.body());
-    saw.opening().ifPresent(opening -> outline("opening", opening));
+    outline(section, "feet", saw.feet().outline());
+    outline(section, "body", saw.body());
+    saw.opening().ifPresent(opening -> outline(section, "opening", opening));
+    saw.tilt().trunnion().ifPresent(this::trunnion);
     if (Stream.of("table", "blade").noneMatch(section::isBad)) {
       bladeWithinTable();
       slots();
@@ -63,11 +65,25 @@ final class SawCheck {
     }
   }
 
-  private void outline(String key, Footing outline) {
-    if (Stream.of(key, "feet", "blade", "table").anyMatch(section::isBad)) {
+  private void trunnion(Trunnion trunnion) {
+    Section tilt = section.section("tilt");
+    outline(tilt, "trunnion", trunnion.area());
+    if (trunnion.bottom().nominal() <= saw.table().thickness().nominal()) {
+      note(
+          tilt.section("trunnion"),
+          "bottom",
+          "the trunnion's lowest point is not below the table, which is "
+              + mm(saw.table().thickness().nominal())
+              + " thick",
+          "measure from the table's top down to it");
+    }
+  }
+
+  private void outline(Section parent, String key, Footing outline) {
+    if (parent.isBad(key) || Stream.of("feet", "blade", "table").anyMatch(section::isBad)) {
       return;
     }
-    Section at = section.section(key);
+    Section at = parent.section(key);
     if (outline.left().nominal() + outline.right().nominal() <= 0) {
       note(
           at,

@@ -23,6 +23,7 @@ import sawstead.brief.SwitchSpot;
 import sawstead.brief.Throat;
 import sawstead.brief.ThroatShape;
 import sawstead.brief.Tilt;
+import sawstead.brief.Trunnion;
 import sawstead.measure.Measured;
 import sawstead.measure.Measured.Origin;
 
@@ -223,7 +224,20 @@ final class SawMapper {
 
   private Tilt tilt() {
     Section tilt = saw.section("tilt");
-    return new Tilt(tilt.word("side", Side.class), tilt.measure("degrees"));
+    Optional<Trunnion> trunnion = Optional.empty();
+    if (tilt.has("trunnion")) {
+      Section swings = tilt.section("trunnion");
+      trunnion =
+          Optional.of(
+              new Trunnion(
+                  new Footing(
+                      swings.measure("left"),
+                      swings.measure("right"),
+                      swings.measure("front"),
+                      swings.measure("rear")),
+                  swings.measure("bottom")));
+    }
+    return new Tilt(tilt.word("side", Side.class), tilt.measure("degrees"), trunnion);
   }
 
   private Spot centre(Footing feet, double height) {

@@ -74,6 +74,7 @@ final class VacMapper {
     return new Hose(
         diameter,
         hose.measure("bend", BENDS_PER_DIAMETER * diameter.nominal()),
+        hose.measure("length"),
         hose.measure("cuff", diameter.nominal() + CUFF_OVER_HOSE));
   }
 }

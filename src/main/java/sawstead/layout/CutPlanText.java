@@ -59,7 +59,7 @@ public final class CutPlanText {
         + bound
         + "); "
         + cuts
-        + " cuts, "
+        + (cuts == 1 ? " cut, " : " cuts, ")
         + plan.settings()
         + (plan.settings() == 1 ? " setting" : " settings")
         + (plan.interrupted() ? "; stopped early" : "");

@@ -53,6 +53,27 @@ public record Box(Vec low, Vec high) {
         && point.z() <= high.z();
   }
 
+  /** True if the endless line through a point along a direction meets the box. */
+  public boolean isMetBy(Vec at, Vec direction) {
+    double from = Double.NEGATIVE_INFINITY;
+    double to = Double.POSITIVE_INFINITY;
+    for (Axis axis : Axis.values()) {
+      double d = direction.dot(axis.unit());
+      double p = at.dot(axis.unit());
+      double nearer = low.dot(axis.unit()) - p;
+      double farther = high.dot(axis.unit()) - p;
+      if (d == 0) {
+        if (nearer > 0 || farther < 0) {
+          return false;
+        }
+      } else {
+        from = Math.max(from, Math.min(nearer / d, farther / d));
+        to = Math.min(to, Math.max(nearer / d, farther / d));
+      }
+    }
+    return from <= to;
+  }
+
   /** Distance between the boxes, mm; 0 when they touch or overlap. */
   public double distance(Box other) {
     double dx = Math.max(0, Math.max(low.x() - other.high.x(), other.low.x() - high.x()));

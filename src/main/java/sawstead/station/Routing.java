@@ -159,12 +159,14 @@ public record Routing(
   /** In one sentence, in the user's unit. */
   public String words(Unit unit) {
     LengthFormat format = LengthFormat.of(unit);
+    // The last pass takes so little that coarser fractions would say the same depth twice.
+    LengthFormat fine = unit == Unit.INCH ? LengthFormat.inches(64) : format;
     StringBuilder words = new StringBuilder();
     words.append(panel).append(", slot ").append(slot).append(": ");
     words.append(format.withUnit(bit)).append(" bit, ").append(passes.size());
     words.append(passes.size() == 1 ? " pass at " : " passes at ");
     for (int i = 0; i < passes.size(); i++) {
-      words.append(i == 0 ? "" : ", ").append(format.near(passes.get(i)));
+      words.append(i == 0 ? "" : ", ").append(fine.near(passes.get(i)));
     }
     words.append(" deep; guide ");
     for (int i = 0; i < guides.size(); i++) {

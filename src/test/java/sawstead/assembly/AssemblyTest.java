@@ -55,7 +55,8 @@ class AssemblyTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"first-brief", "lantern-alley", "quay-shed", "granary-loft"})
+  @ValueSource(
+      strings = {"first-brief", "lantern-alley", "quay-shed", "granary-loft", "chandler-row"})
   void plan_ofADemo_placesAndDrivesEverythingOnce(String name) {
     Station station = model(name);
     BuildPlan plan = Assembly.plan(station, CONTACT);

@@ -114,6 +114,41 @@ class MotionThresholdTest {
     return text.replace("[220, -60, 800]", "[220, -60, " + mm(800 - by) + "]");
   }
 
+  /**
+   * Closed trigonometry: the trunnion's lower left corner, R from the axis and a degrees from
+   * straight down, is as low as the stand's top, H below the table, when tilted by a - arccos(H/R).
+   */
+  @Test
+  void trunnion_meetsTheStandsTopAtTheAngleOfGeometry() throws Exception {
+    String text =
+        Files.readString(Path.of("models/quay-shed.yaml"))
+            .replace(
+                "bottom: open\n  opening: {left: 150, right: 180, front: 90, rear: 360}",
+                "bottom: closed");
+    Station station = station(trunnion(text, 200, 250));
+    double h =
+        station.part("saw/table").orElseThrow().body().box().high().z()
+            - station.part("stand/top").orElseThrow().body().box().high().z();
+    double angle =
+        Math.toDegrees(Math.atan2(200, 250) - Math.acos((h + 0.001) / Math.hypot(200, 250)));
+    Passage passage = passage(station, "saw/tilts");
+    assertEquals(angle, passage.firstContact().orElseThrow().at(), 1e-3);
+    // 45 degrees take the corner past its lowest point, R below the axis.
+    double wide = Math.sqrt((h + 0.05) * (h + 0.05) - 250 * 250);
+    assertFalse(isBlocked(trunnion(text, wide - NEAR, 250), "saw/tilts"));
+    assertTrue(isBlocked(trunnion(text, wide + NEAR, 250), "saw/tilts"));
+  }
+
+  private static String trunnion(String text, double left, double bottom) {
+    return text.replace(
+        "  mass: 19\n",
+        "  mass: 19\n  tilt: {side: left, trunnion: {left: "
+            + mm(left)
+            + ", right: 20, front: 100, rear: 300, bottom: "
+            + mm(bottom)
+            + "}}\n");
+  }
+
   /** A square plug passes a round hole by its diagonal. */
   @Test
   void plug_passesAPortByItsDiagonal() {

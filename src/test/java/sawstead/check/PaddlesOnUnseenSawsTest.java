@@ -78,7 +78,9 @@ class PaddlesOnUnseenSawsTest {
   void paddle_onAStation_isReachedByAKneeAndInNobodysWay(long seed) {
     String station =
         "vac: {width: 380, depth: 370, height: 360, hose: {cuff: 45}}\ncasters: {height: 70}\n"
-            + "station: {workingHeight: 960}\n";
+            + "station: {workingHeight: 960"
+            + (seed % 2 == 0 ? ", stand: {vacSide: left}" : "")
+            + "}\n";
     Report with = report(seed, station + "paddle: {}\n");
     assertEquals(stops(report(seed, station)), stops(with), "seed " + seed);
     assertTrue(

@@ -56,6 +56,53 @@ class ToolCheckTest {
     assertTrue((finding.says() + finding.remedy()).contains(words), finding::toString);
   }
 
+  /**
+   * Two brads a joint: each is as deep inside as the box's nearest outside across it, which is read
+   * off the station; the deepest second one decides.
+   */
+  @Test
+  void judge_withoutANailer_asksForClampsThatReachTheJoint() {
+    Scene scene = new Scene(station("nailer: {owned: false}"));
+    double deep = 0;
+    for (sawstead.assembly.Driving d : scene.plan().drivings()) {
+      sawstead.joinery.Fastener brad = d.fastener();
+      if (brad.kind() == sawstead.joinery.FastenerKind.BRAD) {
+        BuildStep step = scene.plan().steps().get(d.step() - 1);
+        Box all =
+            step.places().stream()
+                .flatMap(id -> scene.station().part(id).stream())
+                .filter(p -> p.stock().isPresent())
+                .map(p -> p.body().box())
+                .reduce(Box::union)
+                .orElseThrow();
+        deep = Math.max(deep, second(scene, brad, all));
+      }
+    }
+    assertTrue(deep > 1, "nothing lies inside: " + deep);
+    String clamps = "nailer: {owned: false}, clamps: [{opening: 2000, count: 2, throat: %.3f}]";
+    assertEquals("note clamps-for-brads", rules(ask(clamps.formatted(deep + 0.01))));
+    assertEquals("mind tool-needed", rules(ask(clamps.formatted(deep - 0.01))));
+  }
+
+  private static double second(Scene scene, sawstead.joinery.Fastener one, Box all) {
+    List<Double> in =
+        scene.plan().drivings().stream()
+            .map(sawstead.assembly.Driving::fastener)
+            .filter(f -> f.kind() == one.kind() && f.joins().equals(one.joins()))
+            .map(
+                f -> {
+                  double x = Math.min(f.at().x() - all.low().x(), all.high().x() - f.at().x());
+                  double y = Math.min(f.at().y() - all.low().y(), all.high().y() - f.at().y());
+                  double z = Math.min(f.at().z() - all.low().z(), all.high().z() - f.at().z());
+                  return Math.abs(f.axis().x()) > 0.5
+                      ? Math.min(y, z)
+                      : Math.abs(f.axis().y()) > 0.5 ? Math.min(x, z) : Math.min(x, y);
+                })
+            .sorted()
+            .toList();
+    return in.get(Math.min(1, in.size() - 1));
+  }
+
   @Test
   void judge_withoutANailer_isNotContentWithOneClamp() {
     assertEquals(

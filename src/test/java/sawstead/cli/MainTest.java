@@ -254,7 +254,8 @@ class MainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"first-brief", "granary-loft", "lantern-alley", "quay-shed"})
+  @ValueSource(
+      strings = {"chandler-row", "first-brief", "granary-loft", "lantern-alley", "quay-shed"})
   void check_ofADemoBrief_doesNotForbidCutting(String name) {
     Captured run = Captured.run("check", "models/" + name + ".yaml");
     assertEquals(0, run.code(), run.out() + run.err());

@@ -183,6 +183,7 @@ class OwnMapperTest {
       value = {
         "from: board | from: bord | this unit has no `bord`",
         "to: inside / 2 | to: 0 | the motion ends where it begins",
+        "joint: screw, from | joint: brad, removable: true, from | a brad joint is glued",
         "direction: [0, -1, 0] | direction: [0, 0, 0] | the direction has no length",
         "long - 2 * t | long - 40 * t | the panel would be",
         "id: second | id: board | `board` is used twice",

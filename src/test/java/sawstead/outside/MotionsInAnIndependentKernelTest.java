@@ -18,7 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 import sawstead.export.RandomPanels;
 import sawstead.solid.Axis;
 import sawstead.solid.Body;
-import sawstead.solid.Mesh;
 import sawstead.solid.Motion;
 import sawstead.solid.Placement;
 import sawstead.solid.Slide;
@@ -50,7 +49,7 @@ class MotionsInAnIndependentKernelTest {
     ObjectNode input = mapper.createObjectNode();
     input.put("looks", LOOKS);
     ArrayNode motions = input.putArray("motions");
-    cases.forEach(c -> put(motions.addObject(), c));
+    cases.forEach(c -> KernelMotions.put(motions.addObject(), c.mover(), c.obstacle(), c.motion()));
     Path file = folder.resolve("motions.json");
     mapper.writeValue(file.toFile(), input);
     JsonNode answer = OutsideTool.node("motions.mjs", file).json().get("motions");
@@ -134,37 +133,5 @@ class MotionsInAnIndependentKernelTest {
 
   private static double between(Random random, double low, double high) {
     return low + (high - low) * random.nextDouble();
-  }
-
-  private static void put(ObjectNode into, Case c) {
-    solid(into.putObject("mover"), c.mover());
-    solid(into.putObject("obstacle"), c.obstacle());
-    Motion motion = c.motion();
-    into.put("kind", motion instanceof Slide ? "slide" : "turn");
-    vec(into.putArray("at"), motion instanceof Turn turn ? turn.at() : Vec.ZERO);
-    vec(
-        into.putArray("direction"),
-        motion instanceof Turn turn ? turn.direction() : ((Slide) motion).direction());
-    into.put("from", motion.from()).put("to", motion.to()).put("rest", motion.rest());
-  }
-
-  private static void vec(ArrayNode into, Vec vec) {
-    into.add(vec.x()).add(vec.y()).add(vec.z());
-  }
-
-  private static void solid(ObjectNode into, Body body) {
-    Mesh mesh = body.solid().mesh();
-    ArrayNode vertices = into.putArray("vertices");
-    for (int i = 0; i < mesh.vertexCount(); i++) {
-      vertices.add(mesh.x(i)).add(mesh.y(i)).add(mesh.z(i));
-    }
-    ArrayNode triangles = into.putArray("triangles");
-    for (int i = 0; i < mesh.triangleCount(); i++) {
-      triangles.add(mesh.corner(i, 0)).add(mesh.corner(i, 1)).add(mesh.corner(i, 2));
-    }
-    ArrayNode placement = into.putArray("placement");
-    for (double number : body.placement().columnMajor()) {
-      placement.add(number);
-    }
   }
 }

@@ -44,4 +44,16 @@ class BoxTest {
     assertEquals(new Vec(1.5, 1.5, 1.5), grown.size());
     assertEquals(UNIT.centre(), grown.centre());
   }
+
+  /** By hand: the diagonal through a corner's neighbour through (1, 0) only touches it. */
+  @Test
+  void isMetBy_linesThroughAndBeside() {
+    Vec slanted = new Vec(1, 1, 0);
+    assertTrue(UNIT.isMetBy(new Vec(-5, -5, 0.5), slanted));
+    assertTrue(UNIT.isMetBy(new Vec(-5, -6, 1), slanted));
+    assertFalse(UNIT.isMetBy(new Vec(-5, -6.001, 1), slanted));
+    assertFalse(UNIT.isMetBy(new Vec(-5, -5, 1.001), slanted));
+    assertTrue(UNIT.isMetBy(new Vec(0.5, 0.5, 7), new Vec(0, 0, -2)));
+    assertFalse(UNIT.isMetBy(new Vec(0.5, 1.5, 7), new Vec(0, 0, -2)));
+  }
 }

@@ -14,6 +14,7 @@ import sawstead.brief.Place;
 import sawstead.joinery.JoineryException;
 import sawstead.joinery.Joint;
 import sawstead.joinery.PocketJoint;
+import sawstead.solid.Body;
 import sawstead.solid.Box;
 import sawstead.solid.Face;
 import sawstead.solid.Motion;
@@ -31,6 +32,9 @@ import sawstead.station.Unit;
 
 /** A unit of the user's own, drawn by its unit file from the dimensions of the station. */
 final class DrawnUnit implements Unit {
+
+  /** How far beside what turns a hinge's pin may be, mm; common practice, no source. */
+  private static final double HINGE = 100;
 
   private final Brief brief;
   private final Optional<Site> site;
@@ -147,6 +151,9 @@ final class DrawnUnit implements Unit {
           motion.at().isEmpty()
               ? new Slide(direction, motion.from(), motion.to(), 0)
               : new Turn(vec(motion.at().get()), direction, motion.from(), motion.to(), 0);
+      if (motion.at().isPresent()) {
+        onIt(draft, motion);
+      }
       List<Contact> contacts =
           motion.touches().stream()
               .flatMap(t -> motion.moves().stream().map(m -> new Contact(m, known(draft, t))))
@@ -156,6 +163,33 @@ final class DrawnUnit implements Unit {
       throw new DesignException(
           path(), motion.id() + ": " + broken.getMessage(), "correct it in " + unit.file());
     }
+  }
+
+  /** A hinge sits at what it moves; anything further off is a slip of the pen. */
+  private void onIt(Draft draft, OwnParts.OwnMotion motion) {
+    Vec axis = vec(motion.at().orElseThrow());
+    Vec direction = vec(motion.direction());
+    boolean near =
+        motion.moves().stream()
+            .map(id -> draft.hasBoard(id) ? draft.board(id).box() : body(draft, id).box())
+            .anyMatch(box -> box.grown(HINGE).isMetBy(axis, direction));
+    if (!near) {
+      throw new DesignException(
+          path(),
+          motion.id()
+              + ": its axis passes more than "
+              + draft.length(HINGE)
+              + " beside everything that turns about it: no hinge carries that",
+          "put `at` where the pin is, or name what reaches there in `moves`, in " + unit.file());
+    }
+  }
+
+  private static Body body(Draft draft, String id) {
+    return draft.bodies().stream()
+        .filter(part -> part.id().equals(id))
+        .findFirst()
+        .orElseThrow()
+        .body();
   }
 
   private String known(Draft draft, String id) {

@@ -124,13 +124,15 @@ final class PaddleUnit implements Unit {
   }
 
   private void tellSteps(Draft draft) {
-    List<String> frame = new ArrayList<>();
     if (draft.hasBoard(PACKER)) {
-      frame.add(PACKER);
+      draft.step(
+          List.of(PACKER),
+          "screw it to the front stretcher, flush with the legs",
+          new Vec(0, 1, 0),
+          List.of());
     }
-    frame.addAll(List.of(SILL, CHEEKS.get(0), CHEEKS.get(1), BUMPER));
     draft.step(
-        frame,
+        List.of(SILL, CHEEKS.get(0), CHEEKS.get(1), BUMPER),
         site.isPresent()
             ? "screw cheeks and bumper to the sill, then the sill to the stand's front, never glued"
             : "screw cheeks and bumper to the sill, then the sill to the bench's front edge",

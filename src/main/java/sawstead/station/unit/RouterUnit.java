@@ -49,6 +49,9 @@ final class RouterUnit implements Unit {
   /** How far from the bit the fence works, from the nearest place on. */
   private static final double WORKS = 80;
 
+  /** Room for inserts between the station and the facing. */
+  private static final double BESIDE_INSERTS = 150;
+
   /** What doubles may be off by. */
   private static final double ROUNDING = 1e-6;
 
@@ -151,7 +154,7 @@ final class RouterUnit implements Unit {
     double t = plan.facingThickness();
     Area kept =
         new Beside(plan.site().brief(), SawPlace.of(plan.site()))
-            .of(t, -plan.facingLength() - 2 * t, plan.facingLength(), 0);
+            .of(t, -plan.facingLength() - 2 * t, plan.facingLength(), BESIDE_INSERTS);
     draft.panel(
         FACING,
         plan.facingSheet(),

@@ -73,9 +73,9 @@ final class StateUnit implements Unit {
 
   private static Mover find(Draft draft, String id, String path) {
     List<String> known =
-        draft.movers().stream().filter(m -> m.setting().guests().isEmpty()).map(Mover::id).toList();
+        draft.movers().stream().filter(m -> !m.moves().isEmpty()).map(Mover::id).toList();
     return draft.movers().stream()
-        .filter(m -> m.id().equals(id) && m.setting().guests().isEmpty())
+        .filter(m -> m.id().equals(id) && !m.moves().isEmpty())
         .findFirst()
         .orElseThrow(
             () ->

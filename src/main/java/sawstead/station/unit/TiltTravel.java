@@ -7,11 +7,15 @@ import java.util.stream.Stream;
 import sawstead.brief.Protrusion;
 import sawstead.brief.Saw;
 import sawstead.brief.Side;
+import sawstead.brief.Trunnion;
+import sawstead.solid.Box;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
+import sawstead.station.Area;
 import sawstead.station.Draft;
 import sawstead.station.Mover;
 import sawstead.station.Part;
+import sawstead.station.PartKind;
 import sawstead.station.Setting;
 import sawstead.station.Site;
 import sawstead.station.Unit;
@@ -23,7 +27,8 @@ import sawstead.station.Unit;
  * other and up.
  *
  * <p>The rest of the saw is put aside: that its own parts pass each other is its maker's affair,
- * and boxes around them would not tell. The trunnion swings inside the body.
+ * and boxes around them would not tell. The trunnion, where it is told, is there only in this
+ * motion: upright it is inside the body.
  */
 final class TiltTravel implements Unit {
 
@@ -60,6 +65,14 @@ final class TiltTravel implements Unit {
             all.stream().filter(swinging::contains).toList(),
             new Turn(new Vec(0, 0, site.levels().table()), new Vec(0, sense, 0), 0, degrees, 0),
             List.of(),
-            Setting.aside(all.stream().filter(id -> !swinging.contains(id)).toList())));
+            Setting.aside(all.stream().filter(id -> !swinging.contains(id)).toList())
+                .with(saw.tilt().trunnion().map(this::trunnion).stream().toList())));
+  }
+
+  private Part trunnion(Trunnion trunnion) {
+    double table = site.levels().table();
+    double under = table - site.saw().table().thickness().nominal();
+    Box box = Area.of(trunnion.area()).between(table - trunnion.bottom().nominal(), under);
+    return Part.box(PartKind.ENVELOPE, "saw/trunnion", box, 0);
   }
 }

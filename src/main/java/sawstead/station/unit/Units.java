@@ -47,6 +47,17 @@ public final class Units {
     }
     Optional<SawPlace> place = site.map(SawPlace::of).or(() -> brief.saw().map(SawPlace::alone));
     place.ifPresent(p -> jigs(brief, p, units, sums));
+    for (int i = 0; i < brief.drawers().size() && place.isPresent(); i++) {
+      units.add(new DrawerUnit(DrawerPlan.of(brief, place.get(), site, i)));
+    }
+    place
+        .filter(p -> brief.storage().isPresent())
+        .ifPresent(
+            p -> {
+              StoragePlan plan = StoragePlan.of(brief, p, site);
+              units.add(new StorageUnit(plan, site));
+              sums.addAll(plan.figures(p));
+            });
     place
         .filter(p -> brief.paddle().isPresent())
         .ifPresent(p -> units.add(new PaddleUnit(PaddlePlan.of(brief, p, site), site)));

@@ -20,6 +20,7 @@ import sawstead.intake.BriefReader;
 import sawstead.solid.Axis;
 import sawstead.solid.Box;
 import sawstead.solid.Vec;
+import sawstead.station.DesignException;
 import sawstead.station.Site;
 import sawstead.station.Station;
 import sawstead.station.Unit;
@@ -61,6 +62,44 @@ class DrawnUnitTest {
     assertEquals(
         lid, station.part("till/lid").orElseThrow().body().volume(), 0.02 * Math.PI * 20 * 6);
     assertEquals(100 - 6 - 8, station.part("till/lid").orElseThrow().body().box().low().z(), 1e-9);
+  }
+
+  /** The flap is 200 deep; a pin is looked for up to 100 mm beside it, and turns about x. */
+  @Test
+  void hinge_besideWhatItTurns_isRefused() throws Exception {
+    assertEquals(1, flap(-99.9).movers().size());
+    assertEquals(1, flap(299.9).movers().size());
+    for (double off : new double[] {-100.1, 300.1, 1500}) {
+      DesignException refused =
+          org.junit.jupiter.api.Assertions.assertThrows(
+              DesignException.class, () -> flap(off), "at " + off);
+      assertTrue(refused.getMessage().contains("beside everything that turns"), refused.toString());
+    }
+  }
+
+  private static Station flap(double pin) throws Exception {
+    Path folder = Files.createTempDirectory("flap");
+    Files.writeString(
+        folder.resolve("flap.yaml"),
+        """
+        unit: flap
+        says: A flap on a board.
+        sheets: {wall: both}
+        panels:
+          - {id: flap, sheet: wall, size: [400, 200], place: {at: [0, 0, 18]}}
+        motions:
+          - {id: opens, moves: [flap], turn: {at: [0, %s, 18], direction: [1, 0, 0], to: 90}}
+        """
+            .formatted(pin));
+    String brief =
+        """
+        name: Flap
+        units: mm
+        stock: [{name: ply, length: 2440, width: 1220, thickness: 18}]
+        own: [{id: flap, file: flap.yaml, sheets: {wall: ply}}]
+        """;
+    return Units.station(
+        BriefReader.read(folder.resolve("flap-brief.yaml").toString(), brief.getBytes()));
   }
 
   @Test

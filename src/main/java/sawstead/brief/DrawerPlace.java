@@ -1,0 +1,11 @@
+package sawstead.brief;
+
+/** Where a drawer runs. */
+public enum DrawerPlace {
+  /** In a case of its own, that stands beside the station. */
+  CASE,
+  /** In the cubby of the left wing. */
+  LEFT_WING,
+  /** In the cubby of the right wing. */
+  RIGHT_WING
+}

@@ -1,0 +1,72 @@
+package sawstead.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sawstead.intake.BriefReader;
+import sawstead.station.unit.Units;
+
+/** Only the brief changes: another saw, drawers in wings that open to any side, or in a case. */
+class DrawersOnUnseenSawsTest {
+
+  private static Report report(long seed, boolean station, String more) {
+    Random random = new Random(seed);
+    String left = random.nextBoolean() ? "left" : "front";
+    String right = random.nextBoolean() ? "right" : "front";
+    String text =
+        RandomSaw.of(seed)
+            + (station
+                ? "vac: {width: 360, depth: 350, height: 340, hose: {cuff: 45}}\n"
+                    + "casters: {height: 70, rating: 200 kg}\nstation: {workingHeight: 960, wings: {left: {opening: "
+                    + left
+                    + "}, right: {opening: "
+                    + right
+                    + "}}}\n"
+                : "")
+            + more;
+    try {
+      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+      return Inspector.inspect(Units.station(BriefReader.read("seed " + seed, bytes)));
+    } catch (Exception e) {
+      throw new AssertionError("seed " + seed + ": " + e.getMessage() + "\n" + text, e);
+    }
+  }
+
+  private static List<String> stops(Report report) {
+    return report.findings().stream()
+        .filter(f -> f.severity() == Severity.STOP)
+        .map(f -> f.rule() + ": " + f.says())
+        .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {61, 62, 63, 64, 65, 66})
+  void drawers_inTheWingsOfAnUnseenSaw_runOutClear(long seed) {
+    String drawers =
+        "drawers:\n  - {id: one, in: left-wing}\n"
+            + "  - {id: two, in: right-wing, contents: [{id: tin, width: 60, depth: 50, height: 30}]}\n"
+            + "  - {id: three, in: right-wing}\n";
+    Report with = report(seed, true, drawers);
+    assertEquals(stops(report(seed, true, "")), stops(with), "seed " + seed);
+    assertEquals(List.of(), with.clashes(), "seed " + seed);
+    assertTrue(
+        with.passages().stream()
+            .filter(p -> p.mover().id().endsWith("/opens"))
+            .filter(p -> p.mover().id().matches("(one|two|three)/.*"))
+            .allMatch(p -> p.firstContact().isEmpty()),
+        "seed " + seed);
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {71, 72, 73, 74, 75, 76})
+  void drawers_alone_areClear(long seed) {
+    Report report = report(seed, false, "drawers:\n  - {id: one}\n  - {id: two, slide: 10}\n");
+    assertEquals(List.of(), stops(report), "seed " + seed);
+    assertEquals(List.of(), report.clashes(), "seed " + seed);
+  }
+}
