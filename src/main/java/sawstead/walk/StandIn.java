@@ -66,11 +66,16 @@ final class StandIn {
     return typical(node).map(t -> measure(node, t, scale));
   }
 
-  /** A name for what has none: its title and number. */
+  /** A name for what has none: what it is, and its number. */
   private static Optional<String> named(Node node) {
     return node.isText() && node.required() && node.index().isPresent()
-        ? Optional.of(numbered(node, "thing"))
+        ? Optional.of(numbered(node, what(node)))
         : Optional.empty();
+  }
+
+  private static String what(Node node) {
+    String title = BriefSchema.at(Node.around(node.path())).path("title").asText();
+    return title.matches("[a-z][a-z -]*") ? title.replace(' ', '-') : "thing";
   }
 
   private static String numbered(Node node, String word) {
