@@ -23,6 +23,8 @@ public final class FreeWay {
 
   private final Vec direction;
   private final double tolerance;
+  private final double[] ofMoving = new double[2];
+  private final double[] ofStill = new double[2];
   private double bound;
   private boolean apart;
 
@@ -127,14 +129,19 @@ public final class FreeWay {
   }
 
   private void products(Piece p, Piece q, double[] first, double[] second) {
+    // The edges around two prisms on one axis all cross in the direction of that axis.
+    double[] last = new double[3];
     for (int i = 0; i < first.length; i += 3) {
       for (int j = 0; j < second.length && !apart; j += 3) {
         double x = first[i + 1] * second[j + 2] - first[i + 2] * second[j + 1];
         double y = first[i + 2] * second[j] - first[i] * second[j + 2];
         double z = first[i] * second[j + 1] - first[i + 1] * second[j];
         double length = Math.sqrt(x * x + y * y + z * z);
-        if (length > PARALLEL) {
-          axis(p, q, x / length, y / length, z / length);
+        if (length > PARALLEL && !Penetration.isAlong(last, x / length, y / length, z / length)) {
+          last[0] = x / length;
+          last[1] = y / length;
+          last[2] = z / length;
+          axis(p, q, last[0], last[1], last[2]);
         }
       }
     }
@@ -147,12 +154,14 @@ public final class FreeWay {
       axis(p, q, -x, -y, -z);
       return;
     }
-    double behind = greatest(q.points, x, y, z) + greatest(p.points, -x, -y, -z);
+    p.span(x, y, z, ofMoving);
+    q.span(x, y, z, ofStill);
+    double behind = ofStill[1] - ofMoving[0];
     if (behind <= tolerance) {
       apart = true;
       return;
     }
-    double ahead = greatest(p.points, x, y, z) + greatest(q.points, -x, -y, -z);
+    double ahead = ofMoving[1] - ofStill[0];
     if (ahead <= tolerance) {
       if (along < PARALLEL) {
         apart = true;
@@ -160,14 +169,6 @@ public final class FreeWay {
         bound = Math.max(bound, (tolerance - ahead) / along);
       }
     }
-  }
-
-  private static double greatest(double[] points, double x, double y, double z) {
-    double greatest = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < points.length; i += 3) {
-      greatest = Math.max(greatest, points[i] * x + points[i + 1] * y + points[i + 2] * z);
-    }
-    return greatest;
   }
 
   private static double[] box(Box box) {

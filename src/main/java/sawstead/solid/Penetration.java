@@ -74,6 +74,7 @@ final class Penetration {
     double[] g = b.edges;
     // The edges around two prisms on one axis all cross in the direction of that axis.
     double[] last = new double[3];
+    double[][] spans = new double[2][2];
     for (int i = 0; i < e.length && least > enough; i += 3) {
       for (int j = 0; j < g.length && least > enough; j += 3) {
         double x = e[i + 1] * g[j + 2] - e[i + 2] * g[j + 1];
@@ -84,7 +85,7 @@ final class Penetration {
           last[0] = x / length;
           last[1] = y / length;
           last[2] = z / length;
-          least = along(a, b, last[0], last[1], last[2], least, to);
+          least = along(a, b, last, spans, least, to);
         }
       }
     }
@@ -102,16 +103,18 @@ final class Penetration {
 
   /** The lesser of a translation along one direction, either way, and the least so far. */
   private static double along(
-      Piece a, Piece b, double x, double y, double z, double least, double[] to) {
-    double forth = -lowest(a.points, -x, -y, -z) - lowest(b.points, x, y, z);
-    double back = -lowest(b.points, -x, -y, -z) - lowest(a.points, x, y, z);
+      Piece a, Piece b, double[] n, double[][] spans, double least, double[] to) {
+    a.span(n[0], n[1], n[2], spans[0]);
+    b.span(n[0], n[1], n[2], spans[1]);
+    double forth = spans[0][1] - spans[1][0];
+    double back = spans[1][1] - spans[0][0];
     if (Math.min(forth, back) >= least) {
       return least;
     }
     int sign = forth <= back ? 1 : -1;
-    to[0] = sign * x;
-    to[1] = sign * y;
-    to[2] = sign * z;
+    to[0] = sign * n[0];
+    to[1] = sign * n[1];
+    to[2] = sign * n[2];
     return Math.min(forth, back);
   }
 

@@ -19,6 +19,9 @@ public final class Piece {
   final double[] edges;
   final double[] box;
 
+  /** How many corners, from the first on, have the others straight above them; else all of them. */
+  private final int ring;
+
   /**
    * Takes over its arrays.
    *
@@ -29,6 +32,12 @@ public final class Piece {
    * @param edges direction of each edge, unit, up to sign; null to have them worked out
    */
   Piece(double[] points, double[] planes, int[] starts, int[] loops, double[] edges) {
+    this(points, planes, starts, loops, edges, points.length / 3);
+  }
+
+  private Piece(
+      double[] points, double[] planes, int[] starts, int[] loops, double[] edges, int ring) {
+    this.ring = ring;
     this.points = points;
     this.planes = planes;
     this.starts = starts;
@@ -93,7 +102,7 @@ public final class Piece {
     starts[n] = 4 * n;
     starts[n + 1] = 5 * n;
     starts[n + 2] = 6 * n;
-    return new Piece(points, planes, starts, loops, flat(edges));
+    return new Piece(points, planes, starts, loops, flat(edges), n);
   }
 
   /** This piece after a rigid motion; loops are shared. */
@@ -112,7 +121,33 @@ public final class Piece {
               + faces[f + 1] * to.origin().y()
               + faces[f + 2] * to.origin().z();
     }
-    return new Piece(moved, faces, starts, loops, turned(edges, 3, to));
+    return new Piece(moved, faces, starts, loops, turned(edges, 3, to), ring);
+  }
+
+  /**
+   * From where to where the piece reaches along a direction.
+   *
+   * @param span set to the least and the greatest of n . p
+   */
+  void span(double x, double y, double z, double[] span) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < 3 * ring; i += 3) {
+      double at = x * points[i] + y * points[i + 1] + z * points[i + 2];
+      low = Math.min(low, at);
+      high = Math.max(high, at);
+    }
+    if (3 * ring < points.length) {
+      int above = 3 * ring;
+      double up =
+          x * (points[above] - points[0])
+              + y * (points[above + 1] - points[1])
+              + z * (points[above + 2] - points[2]);
+      low += Math.min(0, up);
+      high += Math.max(0, up);
+    }
+    span[0] = low;
+    span[1] = high;
   }
 
   /** Number of corners. */

@@ -45,6 +45,9 @@ final class Surveyor {
   /** Width of a wing where the user names none, mm. */
   static final double USUAL_WING = 300;
 
+  /** Top of a wing on either side of a router's plate (common practice, no source). */
+  private static final double BESIDE_PLATE = 50;
+
   /** How far a lid may reach forward of the wall that carries it when the box hangs, mm. */
   static final double LID_REACH = 120;
 
@@ -252,7 +255,7 @@ final class Surveyor {
         right
             ? Math.max(stand.right(), table.right() + BESIDE_TABLE)
             : Math.max(-stand.left(), -table.left() + BESIDE_TABLE);
-    double outer = inner + w.width().map(Surveyor::mm).orElse(USUAL_WING);
+    double outer = inner + w.width().map(Surveyor::mm).orElseGet(() -> usualWing(side));
     double front = w.front().map(Surveyor::mm).orElse(Math.max(BESIDE_TABLE, stand.front()));
     double rear = front + w.depth().map(Surveyor::mm).orElse(table.rear() - BESIDE_TABLE - front);
     Area area = right ? new Area(inner, outer, front, rear) : new Area(-outer, -inner, front, rear);
@@ -270,6 +273,17 @@ final class Surveyor {
             .orElse(levels.topUnder() - mm(wish.stand().stretcher()));
     return new Site.WingPlan(
         side, area, bottom, surface, surface < flush, brief.sheet(w.sheet().orElse(wish.sheet())));
+  }
+
+  /** As wide as usual, or as the plate of a router in it needs. */
+  private double usualWing(Side side) {
+    double sheet = brief.sheet(wish.sheet()).thickness().nominal();
+    return brief
+        .routerTable()
+        .filter(r -> r.side() == side)
+        .map(r -> mm(r.plate().width()) + 2 * (BESIDE_PLATE + sheet))
+        .filter(needs -> needs > USUAL_WING)
+        .orElse(USUAL_WING);
   }
 
   /**

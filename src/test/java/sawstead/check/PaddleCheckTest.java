@@ -126,4 +126,20 @@ class PaddleCheckTest {
       assertEquals(List.of(), report.clashes(), half);
     }
   }
+
+  /** So far beyond the stop the block's upper edge has risen to the half above, the start. */
+  @Test
+  void travel_farBeyondTheStop_comesToTheStart() {
+    List<String> told = grave("travel: 22");
+    assertTrue(told.contains("stop paddle-start"), told.toString());
+    Station station = SledBriefs.station(SAW + "paddle: {travel: 22}\n");
+    Turn turn = swing(station);
+    Box press = box(station, "paddle/press");
+    double d = press.high().y() - turn.at().y();
+    double h = turn.at().z() - press.high().z();
+    double a = Math.toRadians(22);
+    // The upper far corner, by hand, is above the plate's middle and inside the plate.
+    assertTrue(turn.at().z() - h * Math.cos(a) + d * Math.sin(a) > 330 - 150);
+    assertTrue(turn.at().y() + d * Math.cos(a) + h * Math.sin(a) > 30 - 20 - 3);
+  }
 }

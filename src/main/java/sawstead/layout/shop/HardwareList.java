@@ -20,9 +20,9 @@ import sawstead.station.PartKind;
 import sawstead.station.Station;
 
 /**
- * What is bought: screws, brads, glue, hinges, casters, and the hole saws that the bores need.
- * Spares are common practice, no source: a tenth more, rounded up to the next ten; bolts as
- * counted.
+ * What is bought: screws, brads, glue, hinges, casters, what jigs and drawers run and hold with,
+ * and the hole saws that the bores need. Spares are common practice, no source: a tenth more,
+ * rounded up to the next ten; bolts as counted.
  */
 public final class HardwareList {
   private static final int[] GAUGES = {4, 5, 6, 7, 8, 9, 10, 12, 14};
@@ -46,6 +46,7 @@ public final class HardwareList {
     list.glue();
     list.hinges();
     list.casters();
+    list.jigs();
     list.bores();
     return List.copyOf(list.lines);
   }
@@ -141,6 +142,49 @@ public final class HardwareList {
               + words.length(frame.insideDepth().nominal());
       lines.add(new HardwareLine(size, 1, 1, "under the base"));
     }
+  }
+
+  /** What units round the saw need that no sheet gives. */
+  private void jigs() {
+    for (Part part : station.parts().values()) {
+      if (part.kind() != PartKind.HARDWARE) {
+        continue;
+      }
+      Vec size = part.body().box().size();
+      String unit = part.unit();
+      switch (part.id().substring(part.id().indexOf('/') + 1)) {
+        case "track" -> add("track for a stop, cut to " + words.length(size.x()), unit);
+        case "clamp-arm" -> add("hold-down clamp with an upright handle", unit);
+        case "slide-1-stays" ->
+            add(
+                "pair of drawer slides, "
+                    + words.length(2 * Math.min(size.x(), size.y()))
+                    + " thick, "
+                    + words.length(Math.max(size.x(), size.y()))
+                    + " long or the next shorter",
+                unit);
+        case "plate" ->
+            add(
+                "router plate "
+                    + words.length(size.y())
+                    + " x "
+                    + words.length(size.x())
+                    + ", "
+                    + words.length(size.z())
+                    + " thick",
+                unit + "; with levelling screws");
+        default -> {
+          // Counted elsewhere, or owned already.
+        }
+      }
+    }
+    if (station.parts().containsKey("paddle/board")) {
+      lines.add(new HardwareLine("washer for the paddle's pivots", 2, 2, "1 mm thick"));
+    }
+  }
+
+  private void add(String item, String note) {
+    lines.add(new HardwareLine(item, 1, 1, note));
   }
 
   private String mass(CasterSet set) {

@@ -28,8 +28,8 @@ import sawstead.station.Unit;
 /**
  * Boards that are fed over the saw: along their length against the fence, or across it against the
  * miter gauge. A pass begins with the leading edge just before the blade and ends with the trailing
- * edge just behind it; its parameter is the way, mm. Blade and guard are put aside: they are in the
- * cut. For a crosscut the fence is put aside too (common practice, no source).
+ * edge just behind it; its parameter is the way, mm. Blade, knife and guard are put aside: they are
+ * in the cut. For a crosscut the fence is put aside too (common practice, no source).
  */
 final class FeedUnit implements Unit {
 

@@ -341,10 +341,10 @@ record PaddlePlan(
         + sense * wheel.below().nominal() * Math.sin(angle);
   }
 
-  /** Upper edge of the sill: below the switch, so that a hand still reaches it. */
+  /** Upper edge of the sill: below the switch, which a hand still reaches, and below the block. */
   double sillTop() {
-    double switchLow = plateZ() - SawUnit.SWITCH / 2 - ROUND_SWITCH;
-    return place.body().front() > front ? Math.max(place.feet(), switchLow) : place.feet();
+    double below = Math.min(plateZ() - SawUnit.SWITCH / 2, block().low().z()) - ROUND_SWITCH;
+    return place.body().front() > front ? Math.max(place.feet(), below) : place.feet();
   }
 
   double bumperLow() {

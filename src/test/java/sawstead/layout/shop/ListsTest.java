@@ -45,6 +45,27 @@ class ListsTest {
   }
 
   @Test
+  void hardware_ofJigsAndDrawers_isBoughtToo() {
+    List<String> items =
+        HardwareList.of(Breakdowns.demo("chandler-row").station()).stream()
+            .map(HardwareLine::item)
+            .toList();
+    for (String item :
+        List.of(
+            "pair of drawer slides, 12.7 mm thick",
+            "router plate 298 mm x 235 mm, 9.5 mm thick",
+            "washer for the paddle's pivots")) {
+      assertTrue(items.stream().anyMatch(i -> i.startsWith(item)), item + " in " + items);
+    }
+    List<String> jigs =
+        HardwareList.of(Breakdowns.demo("cooperage").station()).stream()
+            .map(HardwareLine::item)
+            .toList();
+    assertTrue(jigs.contains("hold-down clamp with an upright handle"), jigs.toString());
+    assertTrue(jigs.stream().anyMatch(i -> i.startsWith("track for a stop")), jigs.toString());
+  }
+
+  @Test
   void spares_areATenthRoundedUpToTen() {
     assertEquals(10, HardwareList.withSpares(1));
     assertEquals(20, HardwareList.withSpares(10));
