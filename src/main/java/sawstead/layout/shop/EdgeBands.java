@@ -16,6 +16,9 @@ final class EdgeBands {
   /** A panel nearer than this lies against an edge, mm. */
   private static final double AGAINST = 0.3;
 
+  /** Thinner panels are not banded, mm; common practice, no source. */
+  private static final double THINNEST = 9;
+
   /** An edge hides when more of it than this is covered. */
   private static final double HIDDEN = 0.5;
 
@@ -49,6 +52,9 @@ final class EdgeBands {
   }
 
   Showing of(Board board) {
+    if (board.thickness() < THINNEST) {
+      return new Showing(0, 0, 0);
+    }
     Box plan = board.outline().bounds();
     Vec size = plan.size();
     int along = 0;
