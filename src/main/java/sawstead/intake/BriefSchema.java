@@ -19,7 +19,9 @@ import java.util.Locale;
  *   <li>{@code x-walk}: the stop of {@code x-walk-stops} at which the interview asks for it and for
  *       what is in it, or {@code never}; {@code x-walk-gate}: {@code always} if a section is not
  *       asked about as a whole; {@code x-walk-if}: the answer to the key beside it that makes it
- *       worth asking;
+ *       worth asking; {@code x-walk-asks}: the question about a section or a list as a whole;
+ *       {@code x-walk-unknown}: {@code without} if it is left out when a measure that it needs is
+ *       not known; {@code x-walk-why}: why it is never asked;
  *   <li>{@code x-typical}: what stands in for it in the interview when nobody knows, one value for
  *       each kind of saw or one for all; {@code x-typical-of}: the measure that it grows with;
  *       {@code x-typical-turns}: every second item of a list lies on the other side.

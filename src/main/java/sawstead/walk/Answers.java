@@ -37,6 +37,16 @@ final class Answers {
     return more;
   }
 
+  /** Without a thing and all that was answered about what is in it. */
+  Answers without(String path) {
+    List<Answer> kept =
+        byPath.values().stream()
+            .filter(a -> !a.path().equals(path))
+            .filter(a -> !a.path().startsWith(path + ".") && !a.path().startsWith(path + "["))
+            .toList();
+    return new Answers(kept);
+  }
+
   /** Without the last one. */
   Answers shorter() {
     List<Answer> all = all();

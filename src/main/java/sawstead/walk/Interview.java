@@ -1,11 +1,12 @@
 package sawstead.walk;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sawstead.intake.BriefProblem;
+import sawstead.intake.BriefSchema;
 import sawstead.walk.Question.Kind;
 
 /**
@@ -13,6 +14,14 @@ import sawstead.walk.Question.Kind;
  * brief.
  */
 public final class Interview {
+  private static final String TYPICAL = ", which is typical";
+  private static final String POSSIBLE = ", which goes with what you said before";
+
+  /** In so many steps the range of a length is tried where nothing typical fits. */
+  private static final int RANGE_STEPS = 16;
+
+  private static final double HALF = 0.5;
+
   private final Answers answers;
   private final Route route;
 
@@ -66,7 +75,7 @@ public final class Interview {
     return (int) open().count();
   }
 
-  private java.util.stream.Stream<Node> open() {
+  private Stream<Node> open() {
     return route.nodes().stream().filter(n -> !answers.has(n.path()));
   }
 
@@ -110,7 +119,9 @@ public final class Interview {
     }
     if (question.kind() == Kind.COUNT) {
       String count = new StandIn(answers).written(node, 1).orElse("");
-      return taken(new Answer(node.path(), Answer.TYPICAL, count), List.of()).orElseThrow();
+      return taken(new Answer(node.path(), Answer.TYPICAL, count), List.of())
+          .or(() -> taken(new Answer(node.path(), Answer.TYPICAL, ""), List.of()))
+          .orElseGet(() -> without(node, question));
     }
     if (written && node.mustBeWritten()) {
       return standIn(node, question, Answer.TYPICAL);
@@ -119,6 +130,9 @@ public final class Interview {
   }
 
   private Outcome unknown(Node node, Question question) {
+    if (node.required() && node.isMeasure() && isPartOfWhatIsBetterLeftOut(node)) {
+      return without(node, question);
+    }
     return switch (question.kind()) {
       case GATE -> gate(node, Answer.UNKNOWN);
       case COUNT -> agreed(node, question);
@@ -132,8 +146,76 @@ public final class Interview {
                           taken(
                               unknown(node, ""),
                               List.of("then it is taken as: " + question.offer())))
-                  .orElseGet(() -> nothingStandsIn(question));
+                  .orElseGet(() -> without(node, question));
     };
+  }
+
+  private boolean isPartOfWhatIsBetterLeftOut(Node node) {
+    String around = Node.around(node.path());
+    return BriefSchema.at(around).path("x-walk-unknown").asText().equals("without");
+  }
+
+  /**
+   * Where nothing can stand in for a value, what it is part of is left out: the nearest thing
+   * around it that the brief can do without. Where that does not help, it is what the fault lies in
+   * instead, and the value is asked again.
+   */
+  private Outcome without(Node node, Question question) {
+    StandIn standIn = new StandIn(answers);
+    Stream<String> faults =
+        Stream.of(standIn.written(node, 1), standIn.between(node, HALF))
+            .flatMap(Optional::stream)
+            .map(written -> answers.with(new Answer(node.path(), Answer.UNKNOWN, written)))
+            .flatMap(tried -> FaultReader.fault(tried).stream())
+            .map(BriefProblem::path);
+    return without(node.path(), "nothing can stand in for " + question.title())
+        .or(
+            () ->
+                faults
+                    .flatMap(at -> without(at, "it does not go with what you said since").stream())
+                    .findFirst())
+        .or(() -> againAround(node))
+        .orElseGet(() -> nothingStandsIn(question));
+  }
+
+  /** Asks all of a section again, if what was measured in it leaves no room for a value. */
+  private Optional<Outcome> againAround(Node node) {
+    String section = Node.around(node.path());
+    boolean measured =
+        answers.all().stream()
+            .anyMatch(a -> Node.around(a.path()).equals(section) && !a.isStandIn());
+    if (section.isEmpty() || answers.has(section) || !measured) {
+      return Optional.empty();
+    }
+    String title = BriefSchema.at(section).path("title").asText(section);
+    return Optional.of(
+        new Outcome.Taken(
+            new Interview(answers.without(section)),
+            List.of("what was said of the " + title + " does not go together; again, please")));
+  }
+
+  /** Without the nearest thing around a place that can be left out; empty if there is none. */
+  private Optional<Outcome> without(String place, String why) {
+    for (String path = Node.around(place); !path.isEmpty(); path = Node.around(path)) {
+      String at = path;
+      Optional<Node> around =
+          route.nodes().stream()
+              .filter(n -> n.path().equals(at) && !n.required() && answers.has(at))
+              .findFirst();
+      if (around.isPresent()) {
+        boolean word = around.get().words().contains(Answer.UNKNOWN);
+        Answer none = unknown(around.get(), word ? Answer.UNKNOWN : "");
+        Answers fewer = answers.without(at).with(none);
+        boolean less = !answers.written(at).equals(none.written());
+        if (less && FaultReader.fault(fewer).isEmpty()) {
+          return Optional.of(
+              new Outcome.Taken(
+                  new Interview(fewer),
+                  List.of("then " + around.get().title() + " is left out: " + why)));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private static Answer unknown(Node node, String written) {
@@ -162,9 +244,7 @@ public final class Interview {
   /** A place that nobody knows makes the whole list unknown. */
   private Outcome withoutRows(Node node) {
     String list = node.path().substring(0, node.path().lastIndexOf('['));
-    List<Answer> kept = new ArrayList<>(answers.all());
-    kept.removeIf(a -> a.path().equals(list) || a.path().startsWith(list + "["));
-    Answers fewer = new Answers(kept);
+    Answers fewer = answers.without(list);
     return new Outcome.Taken(
         new Interview(fewer.with(new Answer(list, Answer.UNKNOWN, ""))),
         List.of("then all of them are taken as usual, with a wide band"));
@@ -173,22 +253,31 @@ public final class Interview {
   private Outcome standIn(Node node, Question question, String said) {
     StandIn standIn = new StandIn(answers);
     for (double scale : StandIn.SCALES) {
-      Optional<String> written = standIn.written(node, scale);
-      if (written.isPresent()) {
-        List<String> remarks =
-            question.kind() == Kind.MEASURE
-                ? List.of(
-                    "then it is taken as "
-                        + written.get()
-                        + ", which is typical; measure it before you cut")
-                : List.of();
-        Optional<Outcome> taken = taken(new Answer(node.path(), said, written.get()), remarks);
-        if (taken.isPresent()) {
-          return taken.get();
-        }
+      Optional<Outcome> taken =
+          standIn.written(node, scale).flatMap(w -> standIn(node, question, said, w, TYPICAL));
+      if (taken.isPresent()) {
+        return taken.get();
       }
     }
-    return nothingStandsIn(question);
+    for (int k = 1; k < RANGE_STEPS; k++) {
+      Optional<Outcome> taken =
+          standIn
+              .between(node, (double) k / RANGE_STEPS)
+              .flatMap(w -> standIn(node, question, said, w, POSSIBLE));
+      if (taken.isPresent()) {
+        return taken.get();
+      }
+    }
+    return without(node, question);
+  }
+
+  private Optional<Outcome> standIn(
+      Node node, Question question, String said, String written, String why) {
+    List<String> remarks =
+        question.kind() == Kind.MEASURE
+            ? List.of("then it is taken as " + written + why + "; measure it before you cut")
+            : List.of();
+    return taken(new Answer(node.path(), said, written), remarks);
   }
 
   private static Outcome nothingStandsIn(Question question) {
@@ -215,7 +304,10 @@ public final class Interview {
       case COUNT -> {
         int most = node.schema().path("maxItems").asInt(20);
         int least = node.schema().path("minItems").asInt();
-        String number = word.equals(Route.NONE) ? "0" : word;
+        String number =
+            word.equals(Route.NONE) || word.equals(Route.NO)
+                ? "0"
+                : word.equals(Route.YES) ? "1" : word;
         if (!number.matches("[0-9]{1,2}")
             || Integer.parseInt(number) > most
             || Integer.parseInt(number) < least) {

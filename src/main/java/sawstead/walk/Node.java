@@ -3,6 +3,7 @@ package sawstead.walk;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * A key of the schema at its place in a brief, as the interview sees it.
@@ -117,6 +118,26 @@ record Node(String path, String key, JsonNode schema, boolean required, String s
   String conditionWord() {
     String condition = schema.path("x-walk-if").asText();
     return condition.substring(condition.indexOf('=') + 1);
+  }
+
+  /** Whether a thing is better left out than guessed, when what it needs is not known. */
+  boolean isBetterLeftOut() {
+    return schema.path("x-walk-unknown").asText().equals("without");
+  }
+
+  /** From 0, of the list item that this is or is part of; empty if of none. */
+  OptionalInt index() {
+    int open = path.lastIndexOf('[');
+    return open < 0
+        ? OptionalInt.empty()
+        : OptionalInt.of(Integer.parseInt(path.substring(open + 1, path.indexOf(']', open))));
+  }
+
+  /** The path of what is around a path: a section, a list, or nothing. */
+  static String around(String path) {
+    int dot = path.lastIndexOf('.');
+    int open = path.lastIndexOf('[');
+    return path.substring(0, Math.max(0, Math.max(dot, open)));
   }
 
   String title() {

@@ -10,6 +10,7 @@ import java.util.List;
  * @param stop where one stands
  * @param title in a word or two
  * @param means what is to be measured or decided, in a sentence or two
+ * @param asks what is asked of a thing as a whole; empty for a single value
  * @param choices words to choose from; empty for what is written freely
  * @param offer what is taken when one only agrees; empty if it has to be answered
  * @param example of an answer
@@ -20,6 +21,7 @@ public record Question(
     Stop stop,
     String title,
     String means,
+    String asks,
     List<String> choices,
     String offer,
     String example) {
@@ -52,16 +54,6 @@ public record Question(
   /** Copies the choices. */
   public Question {
     choices = List.copyOf(choices);
-  }
-
-  /** What is asked of a thing as a whole; empty for a single value. */
-  public String asks() {
-    if (kind != Kind.GATE) {
-      return kind == Kind.COUNT ? "how many are there?" : "";
-    }
-    return choices.contains("none") || !offer.startsWith("what")
-        ? "is there one?"
-        : "do you measure it now?";
   }
 
   /** Whether one may only agree. */

@@ -106,14 +106,16 @@ final class Route {
           default -> List.of();
         };
     int number = stops.indexOf(node.stop());
+    String offer = new StandIn(answers).offer(node, kind);
     return new Question(
         node.path(),
         kind,
         new Question.Stop(number + 1, stops.size(), titles.get(number)),
         title(node),
         node.schema().path("description").asText(),
+        asks(node, kind, choices, offer),
         choices,
-        new StandIn(answers).offer(node, kind),
+        offer,
         example(node, kind));
   }
 
@@ -133,6 +135,19 @@ final class Route {
     return node.isMeasure() ? Kind.MEASURE : Kind.TEXT;
   }
 
+  private static String asks(Node node, Kind kind, List<String> choices, String offer) {
+    String own = node.schema().path("x-walk-asks").asText();
+    if (!own.isEmpty() || kind != Kind.GATE && kind != Kind.COUNT) {
+      return own;
+    }
+    if (kind == Kind.COUNT) {
+      return "How many are there?";
+    }
+    return choices.contains(NONE) || !offer.startsWith("what")
+        ? "Is there one?"
+        : "Do you measure it now?";
+  }
+
   private static List<String> gateChoices(Node node) {
     List<String> choices = new ArrayList<>(List.of(YES));
     choices.add(node.words().contains(NONE) ? NONE : NO);
@@ -141,13 +156,9 @@ final class Route {
 
   /** Of a list's item with its number, since there are several of them. */
   private static String title(Node node) {
-    int open = node.path().lastIndexOf('[');
-    if (open < 0) {
-      return node.title();
-    }
-    int close = node.path().indexOf(']', open);
-    int number = Integer.parseInt(node.path().substring(open + 1, close)) + 1;
-    return node.title() + ", no. " + number;
+    return node.index().isEmpty()
+        ? node.title()
+        : node.title() + ", no. " + (node.index().getAsInt() + 1);
   }
 
   private static String example(Node node, Kind kind) {
@@ -155,9 +166,17 @@ final class Route {
     return switch (kind) {
       case COUNT -> "2";
       case GATE -> YES;
-      case ROW -> "150, 75";
+      case ROW -> rowExample(node);
       case CHOICE -> node.choices().get(0);
       case MEASURE, TEXT -> first.asText("");
     };
+  }
+
+  private static String rowExample(Node node) {
+    int size = node.schema().path("minItems").asInt();
+    String one = node.schema().path("items").path("examples").path(0).asText();
+    return size == 2 || one.isEmpty()
+        ? "150, 75"
+        : String.join(", ", java.util.Collections.nCopies(size, one));
   }
 }

@@ -44,7 +44,8 @@ final class StandIn {
           : node.words().contains(Answer.UNKNOWN) ? "what is typical" : "left to the design";
     }
     if (kind == Kind.COUNT) {
-      return typical(node).orElse("none");
+      boolean usual = !schema.path("default").isEmpty() || node.required();
+      return typical(node).orElse(usual ? "what is usual" : "none");
     }
     if (kind == Kind.CHOICE || kind == Kind.TEXT) {
       return written(node, 1).orElse("");
@@ -65,22 +66,23 @@ final class StandIn {
     return typical(node).map(t -> measure(node, t, scale));
   }
 
-  /** A name for what has none: its title and number. */
+  /** A name for what has none: what it is, and its number. */
   private static Optional<String> named(Node node) {
-    int open = node.path().lastIndexOf('[');
-    return node.isText() && node.required() && open >= 0
-        ? Optional.of(numbered(node, "thing"))
+    return node.isText() && node.required() && node.index().isPresent()
+        ? Optional.of(numbered(node, what(node)))
         : Optional.empty();
   }
 
+  private static String what(Node node) {
+    String title = BriefSchema.at(Node.around(node.path())).path("title").asText();
+    return title.matches("[a-z][a-z -]*") ? title.replace(' ', '-') : "thing";
+  }
+
   private static String numbered(Node node, String word) {
-    int open = node.path().lastIndexOf('[');
     boolean named = node.key().equals("name") || node.key().equals("id");
-    if (open < 0 || !named || !node.isText()) {
-      return word;
-    }
-    int number = Integer.parseInt(node.path().substring(open + 1, node.path().indexOf(']', open)));
-    return word + "-" + (number + 1);
+    return named && node.isText() && node.index().isPresent()
+        ? word + "-" + (node.index().getAsInt() + 1)
+        : word;
   }
 
   private String measure(Node node, String typical, double scale) {
@@ -94,7 +96,35 @@ final class StandIn {
     double high = node.schema().path("x-max").asDouble(Double.POSITIVE_INFINITY);
     nominal = Math.max(low, Math.min(high, turned(node, nominal)));
     boolean scaled = scale != 1 || ratio(node) != 1 || !node.schema().has("x-typical");
-    double band = Math.max(usual.plus(), scaled ? Math.abs(nominal) * SCALED_BAND : 0);
+    return rounded(node, nominal, Math.max(usual.plus(), scaled ? bandOf(nominal) : 0));
+  }
+
+  private static double bandOf(double scaled) {
+    return Math.abs(scaled) * SCALED_BAND;
+  }
+
+  /**
+   * A length that may stand in where nothing typical goes with what was answered before.
+   *
+   * @param share of the range that the schema accepts, 0 to 1
+   * @return empty if it is no length with a range
+   */
+  Optional<String> between(Node node, double share) {
+    JsonNode schema = node.schema();
+    if (!schema.path("x-unit").asText().equals("mm")
+        || !schema.has("x-min")
+        || !schema.has("x-max")) {
+      return Optional.empty();
+    }
+    double low = schema.path("x-min").asDouble();
+    double nominal = low + share * (schema.path("x-max").asDouble() - low);
+    return Optional.of(rounded(node, nominal, bandOf(nominal)));
+  }
+
+  private String rounded(Node node, double nominal, double band) {
+    double low = node.schema().path("x-min").asDouble(Double.NEGATIVE_INFINITY);
+    double high = node.schema().path("x-max").asDouble(Double.POSITIVE_INFINITY);
+    Unit unit = unit();
     LengthFormat format = unit == Unit.MM ? LengthFormat.millimetres() : LengthFormat.inches(16);
     double mark = unit == Unit.MM ? 1 : 25.4 / 16;
     double rounded = Math.rint(nominal / mark) * mark;
@@ -109,8 +139,7 @@ final class StandIn {
     if (!node.schema().path("x-typical-turns").asBoolean()) {
       return nominal;
     }
-    int open = node.path().lastIndexOf('[');
-    int number = Integer.parseInt(node.path().substring(open + 1, node.path().indexOf(']', open)));
+    int number = node.index().orElse(0);
     return number % 2 == 0 ? nominal : -nominal;
   }
 

@@ -15,7 +15,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sawstead.brief.Brief;
 import sawstead.brief.FenceKind;
+import sawstead.check.Inspector;
+import sawstead.check.Report;
+import sawstead.check.Severity;
 import sawstead.intake.BriefReader;
+import sawstead.station.unit.Units;
 import sawstead.walk.Question.Kind;
 
 class InterviewTest {
@@ -123,7 +127,7 @@ class InterviewTest {
 
   /** Any legal answers make a brief that can be read, wherever one stops and goes on. */
   @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 10, 18, 22, 27})
   void anyAnswers_makeABrief_alsoAfterStopping(long seed) {
     Random random = new Random(seed);
     Interview interview = Interview.begin();
@@ -178,6 +182,96 @@ class InterviewTest {
       case 2 -> random.nextInt(900) + " mm";
       default -> random.nextInt(300) + " mm \u00b1 1";
     };
+  }
+
+  /**
+   * A walk with a tape in fractions, a knife, a throat with a taper, an alignment, a room, a sled
+   * and an insert: the brief that comes of it is designed and checked.
+   */
+  @Test
+  void walkInFractions_isABriefThatCanBeChecked() {
+    Map<String, String> script = new HashMap<>();
+    script.put("name", "Ferry slip");
+    script.put("units", "inch");
+    script.put("saw.like", "jobsite");
+    script.put("saw.table.width", "26-1/2");
+    script.put("saw.table.depth", "22");
+    script.put("saw.table.height", "13");
+    script.put("saw.blade.leftEdge", "11");
+    script.put("saw.blade.arbor", "11");
+    script.put("saw.knife", "yes");
+    script.put("saw.knife.kind", "riving");
+    script.put("saw.knife.thickness", "3/32");
+    script.put("saw.slots", "2");
+    for (String slot : List.of("saw.slots[0]", "saw.slots[1]")) {
+      script.put(slot + ".width", "3/4");
+      script.put(slot + ".depth", "3/8");
+    }
+    script.put("saw.throat", "yes");
+    script.put("saw.throat.shape", "tapered");
+    script.put("saw.throat.taperAcross", "5/8");
+    script.put("saw.throat.ledgeWidth", "5/16");
+    script.put("alignment", "yes");
+    script.put("alignment.front", "4-21/64 in");
+    script.put("alignment.rear", "4-21/64 in");
+    script.put("room", "yes");
+    script.put("room.left", "96");
+    script.put("room.rear", "12-1/2 ft");
+    script.put("sleds", "yes");
+    script.put("sleds[0].widest", "9-1/2");
+    script.put("inserts", "1");
+    script.put("feeds", "1");
+    script.put("feeds[0].cut", "rip");
+    script.put("feeds[0].length", "47-1/4");
+    script.put("feeds[0].width", "11-13/16");
+    Interview interview = scripted(script);
+    Brief brief = read(interview);
+    // 25.4 mm to the inch, REF-NUM-01: 3/32 in, 5/8 in and 12-1/2 ft.
+    assertEquals(
+        2.38125, brief.saw().orElseThrow().knife().orElseThrow().thickness().nominal(), 1e-9);
+    assertEquals(3810, brief.room().orElseThrow().rear().orElseThrow().nominal(), 1e-9);
+    assertEquals(1, brief.sleds().size());
+    assertEquals(1, brief.inserts().size());
+    assertEquals(1200.15, brief.feeds().orElseThrow().get(0).length().nominal(), 1e-9);
+    Report report = Inspector.inspect(Units.station(brief));
+    assertEquals(
+        List.of(),
+        report.findings().stream().filter(f -> f.severity() == Severity.STOP).toList(),
+        "nothing forbids cutting");
+    assertTrue(report.station().parts().containsKey("saw/knife"), "the knife is there");
+    assertTrue(
+        report.station().parts().keySet().stream().anyMatch(id -> id.startsWith("sled-1/")),
+        "so is the sled: " + report.station().parts().keySet());
+  }
+
+  @Test
+  void listOfWishes_isAskedByYesOrNo() {
+    Question question = at(Map.of(), "sleds").next().orElseThrow();
+    assertTrue(question.asks().startsWith("Do you want a crosscut sled?"), question.asks());
+    assertEquals("none", question.offer());
+    Interview none = taken(at(Map.of(), "sleds"), "no");
+    assertEquals("inserts", none.next().orElseThrow().path());
+    Interview one = taken(at(Map.of(), "sleds"), "yes");
+    assertEquals("sleds[0].id", one.next().orElseThrow().path());
+  }
+
+  @Test
+  void unknownWhereNothingCanStandIn_leavesTheThingOut_andSaysSo() {
+    Interview interview = at(Map.of("alignment", "yes"), "alignment.front");
+    Outcome.Taken taken = assertInstanceOf(Outcome.Taken.class, interview.answer("unknown"));
+    assertEquals(
+        List.of("then alignment is left out: nothing can stand in for tooth at the front"),
+        taken.remarks());
+    assertTrue(!taken.interview().brief().contains("alignment"), taken.interview().brief());
+  }
+
+  private static Interview at(Map<String, String> script, String path) {
+    Interview interview = Interview.begin();
+    while (!interview.next().orElseThrow().path().equals(path)) {
+      String now = interview.next().get().path();
+      interview = taken(interview, script.getOrDefault(now, "unknown"));
+    }
+    return interview;
   }
 
   @Test

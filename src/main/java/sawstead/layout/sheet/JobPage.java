@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import sawstead.layout.Choice;
 import sawstead.layout.CutPlan;
 import sawstead.layout.SheetPlan;
@@ -95,13 +94,7 @@ final class JobPage {
           Ink.VERMILION);
     }
     line(BreakdownText.verdict(breakdown), false, Ink.INK);
-    OptionalDouble cost = CostList.sum(CostList.of(breakdown));
-    if (cost.isPresent() && cost.getAsDouble() > 0) {
-      line(
-          String.format(java.util.Locale.ROOT, "Sheets cost %.2f.", cost.getAsDouble()),
-          false,
-          Ink.INK);
-    }
+    line("Sheets cost " + CostList.words(CostList.of(breakdown)) + ".", false, Ink.INK);
     for (Choice choice : breakdown.plan().choices()) {
       String words =
           choice.words(

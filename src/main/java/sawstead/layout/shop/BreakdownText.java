@@ -73,7 +73,7 @@ public final class BreakdownText {
       lines.add(
           "  %2d x %s, %s".formatted(line.count(), line.stock(), money(line.sum(), "no price")));
     }
-    lines.add("  cost " + money(CostList.sum(costs), "not known: a sheet has no `price`"));
+    lines.add("  cost " + CostList.words(costs));
     StringBuilder mass = new StringBuilder();
     CutList.masses(breakdown.station())
         .forEach(

@@ -2,6 +2,7 @@ package sawstead.layout.shop;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import sawstead.brief.Sheet;
@@ -28,6 +29,18 @@ public final class CostList {
     return lines.stream().allMatch(line -> line.each().isPresent())
         ? OptionalDouble.of(lines.stream().mapToDouble(l -> l.sum().orElseThrow()).sum())
         : OptionalDouble.empty();
+  }
+
+  /** The sum in words, and what is not in it for want of a price. */
+  public static String words(List<CostLine> lines) {
+    List<String> without =
+        lines.stream().filter(l -> l.each().isEmpty()).map(CostLine::stock).toList();
+    if (without.size() == lines.size()) {
+      return "not known: no sheet has a `price`";
+    }
+    double sum = lines.stream().mapToDouble(l -> l.sum().orElse(0)).sum();
+    return String.format(Locale.ROOT, "%.2f", sum)
+        + (without.isEmpty() ? "" : ", and " + String.join(", ", without) + " without a price");
   }
 
   private static OptionalDouble price(Breakdown breakdown, String name) {

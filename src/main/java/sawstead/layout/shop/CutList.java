@@ -41,7 +41,8 @@ public final class CutList {
       groups.computeIfAbsent(key, k -> new ArrayList<>()).add(board);
     }
     List<CutListLine> lines = new ArrayList<>();
-    groups.forEach((key, boards) -> lines.add(line(station, key, boards)));
+    EdgeBands edges = new EdgeBands(station.boards().values());
+    groups.forEach((key, boards) -> lines.add(line(station, key, boards, edges)));
     lines.sort(
         java.util.Comparator.comparing(CutListLine::unit)
             .thenComparing(line -> -line.length() * line.width()));
@@ -55,7 +56,7 @@ public final class CutList {
     return masses;
   }
 
-  private static CutListLine line(Station station, Key key, List<Board> boards) {
+  private static CutListLine line(Station station, Key key, List<Board> boards, EdgeBands edges) {
     Board first = boards.get(0);
     Box plan = first.outline().bounds();
     return new CutListLine(
@@ -67,7 +68,23 @@ public final class CutList {
         key.sheet,
         good(station.brief(), key.sheet),
         first.mass(),
-        key.joints);
+        key.joints,
+        bands(boards, edges));
+  }
+
+  private static String bands(List<Board> boards, EdgeBands edges) {
+    Map<String, List<String>> by = new LinkedHashMap<>();
+    for (Board board : boards) {
+      by.computeIfAbsent(edges.of(board).words(), w -> new ArrayList<>())
+          .add(board.id().substring(board.id().lastIndexOf('/') + 1));
+    }
+    if (by.size() == 1) {
+      return by.keySet().iterator().next();
+    }
+    List<String> words = new ArrayList<>();
+    by.forEach(
+        (what, ids) -> words.add(String.join(" ", ids) + ": " + (what.isEmpty() ? "none" : what)));
+    return String.join("; ", words);
   }
 
   /** Which face of the panels of a sheet is the good one. */

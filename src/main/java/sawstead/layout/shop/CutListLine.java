@@ -15,6 +15,8 @@ import sawstead.brief.GoodSide;
  * @param good which face is the good one
  * @param mass of one after all cuts, kg
  * @param joints what is cut into each, in words; empty for a plain board
+ * @param bands which edges show and may be banded, in words; where panels of the line differ, by
+ *     panel
  */
 public record CutListLine(
     String unit,
@@ -25,7 +27,8 @@ public record CutListLine(
     String sheet,
     GoodSide good,
     double mass,
-    String joints) {
+    String joints,
+    String bands) {
   public CutListLine {
     parts = List.copyOf(parts);
   }

@@ -30,6 +30,10 @@ public final class HardwareList {
   /** Bores wider than this are cut with a hole saw, mm; common practice, no source. */
   private static final double WIDEST_DRILL = 25;
 
+  private static final double METRE = 1000;
+
+  private static final double FOOT = 304.8;
+
   private final Station station;
   private final Words words;
   private final List<HardwareLine> lines = new ArrayList<>();
@@ -44,6 +48,7 @@ public final class HardwareList {
     HardwareList list = new HardwareList(station);
     list.fasteners();
     list.glue();
+    list.bands();
     list.hinges();
     list.casters();
     list.jigs();
@@ -108,6 +113,29 @@ public final class HardwareList {
     if (station.fasteners().stream().anyMatch(Fastener::glued)) {
       lines.add(new HardwareLine("wood glue", 1, 1, "one bottle; a thin, even film on both faces"));
     }
+  }
+
+  /** Bands for the edges that show, by sheet. */
+  private void bands() {
+    EdgeBands edges = new EdgeBands(station.boards().values());
+    Map<String, Double> lengths = new TreeMap<>();
+    for (Board board : station.boards().values()) {
+      lengths.merge(board.stock(), edges.of(board).length(), Double::sum);
+    }
+    boolean inches = station.brief().units() == Unit.INCH;
+    double each = inches ? FOOT : METRE;
+    lengths.forEach(
+        (sheet, length) -> {
+          if (length > 0) {
+            lines.add(
+                new HardwareLine(
+                    "edge band for " + sheet + " where you want it, " + (inches ? "feet" : "m"),
+                    (int) Math.ceil(length / each),
+                    (int) Math.ceil(1.1 * length / each),
+                    "for edges that show, see the cut list; sizes are without it, so cut each panel"
+                        + " smaller by the bands' thickness"));
+          }
+        });
   }
 
   private void hinges() {

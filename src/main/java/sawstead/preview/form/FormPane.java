@@ -107,7 +107,7 @@ public final class FormPane extends ScrollPane {
                         fields.add(
                             new Field(
                                 f.path(),
-                                f.title() + "\n" + f.path(),
+                                f.title() + "\n" + breakable(f.path()),
                                 f.means(),
                                 f.hint(),
                                 f.choices(),
@@ -123,6 +123,11 @@ public final class FormPane extends ScrollPane {
       build();
       setVvalue(0);
     }
+  }
+
+  /** With places at which a line may end, which are not seen. */
+  private static String breakable(String path) {
+    return path.replace(".", ".\u200b").replace("[", "\u200b[");
   }
 
   private void fill(FieldRow row) {

@@ -9,7 +9,6 @@ import sawstead.solid.Vec;
 import sawstead.station.Mover;
 import sawstead.station.Part;
 import sawstead.station.Station;
-import sawstead.station.Step;
 
 /**
  * What of a station is open, spread or built so far. Says where each body then is.
@@ -30,9 +29,6 @@ public record Arrangement(
 
   /** Everything built, shut and together. */
   public static final Arrangement REST = new Arrangement(Map.of(), Optional.empty(), 0, ALL);
-
-  /** How far a part comes from, mm. */
-  private static final double WAY = 450;
 
   private static final double SPREAD_WAY = 260;
   private static final double SPREAD_SHARE = 0.4;
@@ -64,6 +60,11 @@ public record Arrangement(
    * it is not there.
    */
   public Optional<Placement> of(Part part, Station station) {
+    return of(part, station, BuildOrder.of(station));
+  }
+
+  /** The same where the station is built in another order than its units name. */
+  Optional<Placement> of(Part part, Station station, BuildOrder order) {
     Optional<Mover> shown = last.flatMap(station::mover).filter(m -> movers.containsKey(m.id()));
     if (!station.parts().containsKey(part.id())) {
       return shown
@@ -76,7 +77,7 @@ public record Arrangement(
     if (part.isRoom() && shown.filter(m -> concernsRoom(m)).isEmpty()) {
       return Optional.empty();
     }
-    Optional<Step> step = stepOf(part.id(), station);
+    Optional<BuildOrder.Coming> step = order.bringing(part.id());
     Placement by = moved(part.id(), station, shown);
     if (step.isPresent() && built != ALL) {
       double done = built - (step.get().number() - 1);
@@ -84,7 +85,7 @@ public record Arrangement(
         return Optional.empty();
       }
       if (done < 1) {
-        by = by.moved(step.get().direction().scale(-WAY * (1 - done)));
+        by = by.moved(step.get().away(done));
       }
     }
     return Optional.of(spread == 0 ? by : by.moved(apart(part, step, station)));
@@ -118,42 +119,10 @@ public record Arrangement(
         : by;
   }
 
-  private Vec apart(Part part, Optional<Step> step, Station station) {
+  private Vec apart(Part part, Optional<BuildOrder.Coming> step, Station station) {
     Vec from = part.body().box().centre().minus(box(station).centre()).scale(SPREAD_SHARE);
     Vec along = step.map(s -> s.direction().scale(-SPREAD_WAY)).orElse(Vec.ZERO);
     return from.plus(along).scale(spread);
-  }
-
-  /**
-   * The step that brings a body: the one that places it, or else the one that places its nearest of
-   * kin, which is the body whose id shares the longest beginning with it, the unit at least. A
-   * fence comes with its saw, a hinge with its lid.
-   */
-  public static Optional<Step> stepOf(String id, Station station) {
-    Optional<Step> own = station.steps().stream().filter(s -> s.places().contains(id)).findFirst();
-    if (own.isPresent()) {
-      return own;
-    }
-    Step nearest = null;
-    int most = id.indexOf('/');
-    for (Step step : station.steps()) {
-      for (String placed : step.places()) {
-        int shared = shared(id, placed);
-        if (shared > most && most > 0) {
-          most = shared;
-          nearest = step;
-        }
-      }
-    }
-    return Optional.ofNullable(nearest);
-  }
-
-  private static int shared(String a, String b) {
-    int n = 0;
-    while (n < Math.min(a.length(), b.length()) && a.charAt(n) == b.charAt(n)) {
-      n++;
-    }
-    return n;
   }
 
   /** The box around the station at rest, without its room. */

@@ -37,6 +37,7 @@ public final class Floor {
   private final Shades shades;
   private Scenery scenery;
   private Station station;
+  private BuildOrder order;
   private Arrangement arrangement = Arrangement.REST;
   private Map<String, Glow> glows = Map.of();
   private boolean seeThrough;
@@ -73,6 +74,9 @@ public final class Floor {
     }
     scenery = next;
     station = next.station();
+    if (order == null || !order.fits(station)) {
+      order = BuildOrder.of(station);
+    }
     boolean same = shapes.keySet().equals(next.meshes().keySet());
     shapes.keySet().retainAll(next.meshes().keySet());
     next.meshes()
@@ -107,11 +111,20 @@ public final class Floor {
     return station;
   }
 
-  /** Takes over the motions of the same station that were only found while it was checked. */
-  public void know(Station judged) {
+  /**
+   * Takes over what was only found while the same station was checked: further motions, and the
+   * order in which it is built.
+   */
+  public void know(Station judged, BuildOrder found) {
     if (judged.parts().equals(station.parts())) {
       station = judged;
+      order = found.fits(station) ? found : order;
     }
+  }
+
+  /** In which order it is built, as far as is known. */
+  public BuildOrder order() {
+    return order;
   }
 
   /** How it stands. */
@@ -123,16 +136,28 @@ public final class Floor {
   public List<Box> boxes() {
     List<Box> boxes =
         Stream.concat(station.parts().values().stream(), Scenery.guests(station).stream())
-            .flatMap(p -> arrangement.of(p, station).stream().map(by -> p.body().moved(by).box()))
+            .flatMap(
+                p -> arrangement.of(p, station, order).stream().map(by -> p.body().moved(by).box()))
             .toList();
     return boxes.isEmpty() ? List.of(Arrangement.box(station)) : boxes;
+  }
+
+  /** Boxes around all bodies in their places and where each begins to come to it. */
+  public List<Box> boxesOfTheBuild() {
+    return station.parts().values().stream()
+        .filter(p -> !p.isRoom())
+        .flatMap(
+            p ->
+                order.bringing(p.id()).stream()
+                    .map(c -> p.body().moved(Placement.at(c.away(0))).box().union(p.body().box())))
+        .toList();
   }
 
   /** Opens, spreads or unbuilds. */
   public void arrange(Arrangement wanted) {
     arrangement = wanted;
     for (PartShape shape : shapes.values()) {
-      var by = wanted.of(shape.part(), station);
+      var by = wanted.of(shape.part(), station, order);
       shape.node().setVisible(by.isPresent());
       shape.place(by.orElse(Placement.identity()));
     }
@@ -164,7 +189,7 @@ public final class Floor {
   public Optional<Body> body(String id) {
     return Optional.ofNullable(shapes.get(id))
         .map(PartShape::part)
-        .flatMap(p -> arrangement.of(p, station).map(by -> p.body().moved(by)));
+        .flatMap(p -> arrangement.of(p, station, order).map(by -> p.body().moved(by)));
   }
 
   /** Draws what is shared by bodies, and nothing that was drawn so before. */
@@ -209,7 +234,7 @@ public final class Floor {
                 .node()
                 .setVisible(
                     ids.isEmpty()
-                        ? arrangement.of(shape.part(), station).isPresent()
+                        ? arrangement.of(shape.part(), station, order).isPresent()
                         : ids.contains(id)));
   }
 

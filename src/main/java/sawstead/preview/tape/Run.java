@@ -6,10 +6,10 @@ import java.util.Optional;
 import sawstead.check.Passage;
 import sawstead.check.Report;
 import sawstead.check.Words;
+import sawstead.preview.scene.BuildOrder;
 import sawstead.solid.Turn;
 import sawstead.station.Mover;
 import sawstead.station.Station;
-import sawstead.station.Step;
 
 /**
  * What the tape measures: one motion, or the steps of the build.
@@ -50,8 +50,8 @@ public record Run(
   }
 
   /** The build of a station, step by step. */
-  public static Run build(Station station) {
-    int steps = station.steps().size();
+  public static Run build(BuildOrder order) {
+    int steps = order.comings().size();
     return new Run(
         "the build, step by step",
         Optional.empty(),
@@ -98,12 +98,12 @@ public record Run(
   }
 
   /** All that a station can do: its motions, then its build. */
-  public static List<Run> all(Station station, Optional<Report> report) {
+  public static List<Run> all(Station station, BuildOrder order, Optional<Report> report) {
     Words words = new Words(station.brief().units());
     List<Run> runs = new java.util.ArrayList<>();
     station.movers().forEach(m -> runs.add(of(m, report, words)));
-    if (!station.steps().isEmpty()) {
-      runs.add(build(station));
+    if (!order.comings().isEmpty()) {
+      runs.add(build(order));
     }
     return runs;
   }
@@ -123,16 +123,20 @@ public record Run(
   }
 
   /** What a value of this run reads like. */
-  String reads(double value, Words words, List<Step> steps) {
+  String reads(double value, Words words, BuildOrder order) {
     return switch (scale) {
       case LENGTH -> words.length(value);
       case ANGLE -> String.format(java.util.Locale.ROOT, "%.1f\u00b0", value);
-      case STEPS -> {
-        int number = (int) Math.ceil(value - 1e-9);
-        yield number < 1 || number > steps.size()
-            ? "nothing yet"
-            : "step " + number + ": " + steps.get(number - 1).fixing();
-      }
+      case STEPS ->
+          order
+              .at(step(value))
+              .map(c -> "step " + c.number() + ": " + c.fixing())
+              .orElse("nothing yet");
     };
+  }
+
+  /** The number of the step that a place on the tape of the build belongs to. */
+  public static int step(double value) {
+    return (int) Math.ceil(value - 1e-9);
   }
 }

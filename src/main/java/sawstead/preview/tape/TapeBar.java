@@ -13,6 +13,7 @@ import javafx.util.StringConverter;
 import sawstead.check.Report;
 import sawstead.check.Words;
 import sawstead.preview.look.Tokens;
+import sawstead.preview.scene.BuildOrder;
 import sawstead.station.Station;
 
 /** The tape with its chooser, its reading and its play button. */
@@ -28,6 +29,7 @@ public final class TapeBar extends HBox {
   private final Button play = new Button("\u25b6  play");
   private final Consumer<Reading> moved;
   private Optional<Station> station = Optional.empty();
+  private BuildOrder order;
   private AnimationTimer player;
   private boolean laying;
 
@@ -58,15 +60,16 @@ public final class TapeBar extends HBox {
    *
    * @return whether there is anything to measure; then a reading was told
    */
-  public boolean offer(Station of, Optional<Report> report) {
+  public boolean offer(Station of, BuildOrder build, Optional<Report> report) {
     laying = true;
     String chosen = chooser.getValue() == null ? "" : chooser.getValue().name();
     double at = tape.valueProperty().get();
     station = Optional.of(of);
-    List<Run> runs = Run.all(of, report);
+    order = build;
+    List<Run> runs = Run.all(of, build, report);
     chooser.getItems().setAll(runs);
     Optional<Run> same = runs.stream().filter(r -> r.name().equals(chosen)).findFirst();
-    Run next = same.orElse(runs.isEmpty() ? null : runs.get(0));
+    Run next = same.or(() -> first(runs)).orElse(null);
     chooser.setValue(next);
     tape.lay(Optional.ofNullable(next), of.brief().units());
     if (next != null) {
@@ -75,6 +78,15 @@ public final class TapeBar extends HBox {
     laying = false;
     pulled();
     return next != null;
+  }
+
+  /** What one wants to see first: what is stopped, else what more than a caster turns. */
+  private static Optional<Run> first(List<Run> runs) {
+    return runs.stream()
+        .filter(r -> r.contact().isPresent())
+        .findFirst()
+        .or(() -> runs.stream().filter(r -> !r.name().startsWith("casters")).findFirst())
+        .or(() -> runs.stream().findFirst());
   }
 
   /** The tape itself. */
@@ -171,7 +183,7 @@ public final class TapeBar extends HBox {
     }
     Words words = new Words(station.get().brief().units());
     double at = tape.valueProperty().get();
-    tape.read(run.reads(at, words, station.get().steps()));
+    tape.read(run.reads(at, words, order));
     moved.accept(new Reading(run, at));
   }
 

@@ -212,6 +212,13 @@ public final class FloorView extends StackPane {
     }
   }
 
+  /** Goes as far back as one must to see everything come, unless the user has chosen a place. */
+  public void seeTheBuild() {
+    if (floor != null && fitted && !floor.boxesOfTheBuild().isEmpty()) {
+      flyTo(onto(floor.boxesOfTheBuild(), eye.azimuth(), eye.elevation(), SHARE));
+    }
+  }
+
   /** Goes close to a place, so that what is within {@code around} mm of it is well seen. */
   public void visit(Vec place, double around) {
     fitted = false;

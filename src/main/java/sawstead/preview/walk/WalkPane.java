@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -74,6 +75,7 @@ public final class WalkPane extends BorderPane {
     offer.setId("walk-offer");
     offer.getStyleClass().add("big");
     offer.setOnAction(e -> answer(""));
+    offer.setTooltip(new Tooltip("Enter in an empty field does the same"));
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     HBox row = new HBox(10, text, take, offer, unknown, gap, back);
@@ -139,8 +141,17 @@ public final class WalkPane extends BorderPane {
     text.setManaged(free);
     offer.setVisible(question.hasOffer());
     offer.setManaged(question.hasOffer());
-    offer.setText("enter: " + question.offer());
+    offer.setText(agreement(question.offer()));
     focus();
+  }
+
+  /** What one says when one agrees to an offer. */
+  static String agreement(String offer) {
+    return switch (offer) {
+      case "left to the design" -> "leave it to the design";
+      case "none" -> "there is none";
+      default -> "take " + offer;
+    };
   }
 
   /** Gives an answer, as the buttons do. */

@@ -25,6 +25,7 @@ import sawstead.preview.bench.Flaw;
 import sawstead.preview.bench.Snapshot;
 import sawstead.preview.look.Tokens;
 import sawstead.preview.scene.Arrangement;
+import sawstead.preview.scene.BuildOrder;
 import sawstead.preview.scene.Glow;
 import sawstead.preview.scene.Stance;
 import sawstead.preview.tags.TagColumn;
@@ -35,7 +36,6 @@ import sawstead.preview.text.FileWatch;
 import sawstead.preview.view.FloorView;
 import sawstead.station.Mover;
 import sawstead.station.Station;
-import sawstead.station.Step;
 
 /** Puts the places of the window together and carries news between them. */
 final class Desk {
@@ -60,7 +60,9 @@ final class Desk {
   private Runnable onOpen = () -> {};
   private BriefFile saved;
   private Optional<Snapshot> shown = Optional.empty();
-  private boolean pathShown;
+  private boolean wayShown;
+  private boolean building;
+  private int told = -1;
 
   Desk(Path file, Consumer<String> title) {
     this.file = file;
@@ -272,7 +274,7 @@ final class Desk {
     shown = Optional.of(snapshot);
     floor.show(drawn.scenery().orElseThrow());
     top.show(station);
-    if (!tape.offer(station, Optional.empty())) {
+    if (!tape.offer(station, floor.floor().order(), Optional.empty())) {
       lights.light();
     }
   }
@@ -289,13 +291,11 @@ final class Desk {
     }
     shown = Optional.of(snapshot);
     var report = snapshot.report().get();
-    if (floor.floor() != null) {
-      floor.floor().know(report.station());
-    }
+    floor.floor().know(report.station(), BuildOrder.of(report.plan()));
     tags.hang(report);
     top.show(report);
     floor.hang(report.findings(), this::visit);
-    tape.offer(report.station(), Optional.of(report));
+    tape.offer(report.station(), floor.floor().order(), Optional.of(report));
   }
 
   private void tell(List<String> changes) {
@@ -342,14 +342,14 @@ final class Desk {
   }
 
   /** Shows the way of what the tape moves, or no longer. */
-  void showPath(boolean wanted) {
-    pathShown = wanted;
-    path();
+  void showWay(boolean wanted) {
+    wayShown = wanted;
+    way();
   }
 
-  private void path() {
+  private void way() {
     if (floor.floor() != null) {
-      floor.floor().path(pathShown ? tape.run().flatMap(Run::mover) : Optional.empty());
+      floor.floor().path(wayShown ? tape.run().flatMap(Run::mover) : Optional.empty());
     }
   }
 
@@ -373,32 +373,46 @@ final class Desk {
                 .toList());
   }
 
+  /** Says of a step what comes, from where and with what, once. */
+  private void toldStep(int number) {
+    if (number != told) {
+      told = number;
+      floor.floor().order().at(number).ifPresent(c -> news.note(c.says()));
+    }
+  }
+
   private void pulled(TapeBar.Reading reading) {
     if (floor.floor() == null) {
       return;
     }
-    Station station = floor.floor().station();
     Arrangement now = floor.floor().arrangement();
     Run run = reading.run();
     Map<String, Glow> arriving = new TreeMap<>();
+    boolean begun = run.mover().isEmpty() && !building;
+    building = run.mover().isEmpty();
+    if (begun) {
+      floor.seeTheBuild();
+    }
     if (run.mover().isPresent()) {
       Mover mover = run.mover().get();
       arriving.putAll(Motions.met(run, reading.at()));
       floor.arrange(now.built(Arrangement.ALL).moving(mover.id(), reading.at()));
       tools(-1);
     } else {
+      // Past the last step everything stands, and nothing is on its way any more.
       boolean all = reading.at() >= run.to();
       floor.arrange(now.built(all ? Arrangement.ALL : reading.at()));
-      int number = (int) Math.ceil(reading.at() - 1e-9);
-      for (Step step : station.steps()) {
-        if (!all && step.number() == number) {
-          step.places().forEach(id -> arriving.put(id, Glow.CHOSEN));
-        }
-      }
-      tools(all ? -1 : number);
+      int number = all ? -1 : Run.step(reading.at());
+      floor
+          .floor()
+          .order()
+          .at(number)
+          .ifPresent(coming -> coming.places().forEach(id -> arriving.put(id, Glow.CHOSEN)));
+      tools(number);
+      toldStep(number);
     }
     lights.arriving(arriving);
-    path();
+    way();
   }
 
   void spread(double share) {

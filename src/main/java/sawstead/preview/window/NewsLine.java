@@ -61,7 +61,7 @@ final class NewsLine extends HBox {
     open.setOnAction(
         e -> {
           if (!OpenFolder.open(folder)) {
-            note("this system has no program for folders; it is " + folder);
+            note("nothing on this computer opens folders; the files are in " + folder);
           }
         });
     getChildren().add(2, open);

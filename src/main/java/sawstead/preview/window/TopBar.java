@@ -40,6 +40,8 @@ final class TopBar extends VBox {
   private final ComboBox<String> cutWhere = new ComboBox<>();
   private final Slider cutAt = slider("section", 0.5);
   private Optional<Box> box = Optional.empty();
+  private boolean checking;
+  private boolean trying;
 
   TopBar(Desk desk) {
     this.desk = desk;
@@ -48,12 +50,16 @@ final class TopBar extends VBox {
     verdict.setId("verdict");
     verdict.getStyleClass().add("verdict");
     busy.getStyleClass().add("busy");
+    busy.setMinWidth(Region.USE_PREF_SIZE);
+    verdict.setMinWidth(Region.USE_PREF_SIZE);
+    brief.setMinWidth(Region.USE_PREF_SIZE);
+    name.setMinWidth(60);
     height.setId("height");
     height.getStyleClass().add("verdict");
     HBox first = new HBox(12, sign, name, verdict, height, busy, gap());
     first.setAlignment(Pos.CENTER_LEFT);
     ToggleButton measure = toggle("measure", desk::measure, "key M");
-    ToggleButton path = toggle("path", desk::showPath, "the room that is swept on the way, key W");
+    ToggleButton way = toggle("way", desk::showWay, "the room that is swept on the way, key W");
     brief.setId("brief");
     brief.getStyleClass().add("big");
     brief.setOnAction(e -> desk.toggleBrief());
@@ -71,7 +77,7 @@ final class TopBar extends VBox {
               if (!e.isShortcutDown() && e.getCode() == KeyCode.M) {
                 measure.fire();
               } else if (!e.isShortcutDown() && e.getCode() == KeyCode.W) {
-                path.fire();
+                way.fire();
               } else if (e.getCode() == KeyCode.ESCAPE && measure.isSelected()) {
                 measure.fire();
               }
@@ -106,8 +112,7 @@ final class TopBar extends VBox {
     cutAt.valueProperty().addListener(o -> cut());
     second
         .getChildren()
-        .addAll(
-            gap(), measure, path, clear, label("spread"), spread, label("cut"), cutWhere, cutAt);
+        .addAll(gap(), measure, way, clear, label("spread"), spread, label("cut"), cutWhere, cutAt);
     setSpacing(8);
     getChildren().addAll(first, second);
   }
@@ -142,15 +147,22 @@ final class TopBar extends VBox {
     busy(false);
   }
 
+  /** Whether a station is being designed or judged. */
   void busy(boolean working) {
-    busy.setText("checking ...");
-    busy.setVisible(working);
+    checking = working;
+    tellWork();
   }
 
   /** Whether it is being tried out what bears on a finding. */
   void trying(boolean working) {
-    busy.setText(working ? "finding what bears on it ..." : "checking ...");
-    busy.setVisible(working);
+    trying = working;
+    tellWork();
+  }
+
+  private void tellWork() {
+    busy.setText(trying ? "finding what bears on it ..." : "checking ...");
+    busy.setVisible(trying || checking);
+    busy.setManaged(trying || checking);
   }
 
   void briefIsOpen(boolean open) {

@@ -1,5 +1,6 @@
 package sawstead.preview.window;
 
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -50,12 +51,26 @@ final class Trials implements AutoCloseable {
       return;
     }
     top.trying(false);
-    Set<String> all = new LinkedHashSet<>(tried);
-    all.addAll(written);
-    brief.form().bearing(finding.remedy(), List.copyOf(all));
+    List<String> all = sorted(written, tried);
+    brief.form().bearing(finding.remedy(), all);
     if (all.isEmpty()) {
       news.note("no single length of the brief bears on this; see what its tag says");
     }
+  }
+
+  /**
+   * What is written for the bodies and was seen to move them comes first, then what else moves
+   * them. Corners of outlines come last among their like: one rather moves a board than cuts it.
+   */
+  static List<String> sorted(List<String> written, List<String> tried) {
+    Set<String> all = new LinkedHashSet<>(tried);
+    all.addAll(written);
+    return all.stream()
+        .sorted(
+            Comparator.comparing((String p) -> !(written.contains(p) && tried.contains(p)))
+                .thenComparing(p -> !tried.contains(p))
+                .thenComparing(p -> p.contains(".outline[")))
+        .toList();
   }
 
   @Override

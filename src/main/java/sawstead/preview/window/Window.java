@@ -80,6 +80,7 @@ public final class Window {
     stage.addEventHandler(WindowEvent.WINDOW_HIDING, e -> memory.window(stage));
     stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, e -> window.desk.close());
     stage.show();
+    window.desk.floor().requestFocus();
     return stage;
   }
 
@@ -94,6 +95,7 @@ public final class Window {
     scene.setOnDragOver(this::over);
     scene.setOnDragDropped(this::dropped);
     stage.setScene(scene);
+    desk.floor().requestFocus();
     memory.brief(file);
   }
 

@@ -1,6 +1,8 @@
 package sawstead.preview.window;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -11,6 +13,7 @@ import sawstead.export.ExportException;
 import sawstead.export.FileName;
 import sawstead.export.build.BuildWriter;
 import sawstead.export.stl.StlForm;
+import sawstead.layout.Complaint;
 import sawstead.layout.CutRequestException;
 import sawstead.layout.Effort;
 import sawstead.layout.sheet.BreakdownFiles;
@@ -45,7 +48,8 @@ final class WriteFiles implements AutoCloseable {
 
   private void work(Report report, Path folder, NewsLine news) {
     try {
-      Optional<Breakdown> plan = plan(report, news);
+      List<Complaint> uncut = new ArrayList<>();
+      Optional<Breakdown> plan = plan(report, news, uncut);
       int expected = expected(report.station());
       AtomicInteger opened = new AtomicInteger();
       BuildWriter.write(
@@ -62,11 +66,17 @@ final class WriteFiles implements AutoCloseable {
             double share = Math.min(1, (double) opened.incrementAndGet() / expected);
             tell(news, PLANNING + (1 - PLANNING) * share, "writing " + name);
           });
+      String where = count(opened.get(), "file") + " in " + folder;
       String words =
-          report.forbidsCutting() || plan.isEmpty()
-              ? "written to look at, not to cut from: "
-              : "written: ";
-      done(news, () -> news.written(words + opened.get() + " files in " + folder, folder));
+          report.forbidsCutting() || !uncut.isEmpty()
+              ? "written to look at, not to cut from: " + where
+              : "written: " + where;
+      String why =
+          uncut.stream()
+              .findFirst()
+              .map(c -> "; no cut plan: " + c.what() + "; " + c.remedy())
+              .orElse("");
+      done(news, () -> news.written(words + why, folder));
     } catch (ExportException e) {
       done(news, () -> news.mind(e.what() + ": " + e.where() + "; " + e.remedy()));
     } catch (RuntimeException e) {
@@ -74,8 +84,12 @@ final class WriteFiles implements AutoCloseable {
     }
   }
 
-  /** The cut plan; none when the panels cannot come from the sheets. */
-  private Optional<Breakdown> plan(Report report, NewsLine news) {
+  private static String count(int n, String one) {
+    return n == 1 ? "1 " + one : n + " " + one + "s";
+  }
+
+  /** The cut plan; none when the panels cannot come from the sheets, which is told at the end. */
+  private Optional<Breakdown> plan(Report report, NewsLine news, List<Complaint> uncut) {
     if (report.station().boards().isEmpty()) {
       return Optional.empty();
     }
@@ -85,10 +99,14 @@ final class WriteFiles implements AutoCloseable {
               report,
               Effort.USUAL,
               (share, counted, bound) -> {
-                tell(news, PLANNING * share, "planning the cuts: " + counted + " sheets so far");
+                tell(
+                    news,
+                    PLANNING * share,
+                    "planning the cuts: " + count(counted, "sheet") + " so far");
                 return !closed;
               }));
     } catch (CutRequestException e) {
+      uncut.addAll(e.complaints());
       return Optional.empty();
     }
   }

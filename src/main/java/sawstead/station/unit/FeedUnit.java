@@ -34,6 +34,9 @@ import sawstead.station.Unit;
 final class FeedUnit implements Unit {
 
   /** Sizes of the boards that are tried where the brief names none, mm (no source). */
+  /** What is not in the way of a board: it is cut there, and the knife is thinner than the cut. */
+  private static final List<String> IN_THE_KERF = List.of("saw/blade", "saw/guard", "saw/knife");
+
   private static final double LONG_BOARD = 2400;
 
   private static final double NARROW = 150;
@@ -143,7 +146,7 @@ final class FeedUnit implements Unit {
           "write a `keep` of %s or less, or cut it another way".formatted(draft.length(furthest)));
     }
     Map<String, Double> fence = new TreeMap<>();
-    List<String> aside = new ArrayList<>(List.of("saw/blade", "saw/knife", "saw/guard"));
+    List<String> aside = new ArrayList<>(IN_THE_KERF);
     if (draft.hasMover(FENCE)) {
       fence.put(FENCE, face);
     } else {
@@ -174,7 +177,7 @@ final class FeedUnit implements Unit {
         pass,
         width,
         guests,
-        List.of("saw/blade", "saw/knife", "saw/guard", "saw/fence", "saw/fence-clamp"),
+        Stream.concat(IN_THE_KERF.stream(), Stream.of("saw/fence", "saw/fence-clamp")).toList(),
         Map.of());
   }
 

@@ -76,6 +76,36 @@ class ListsTest {
   void cost_withoutAPrice_isNotZero() throws Exception {
     assertEquals(OptionalDouble.empty(), CostList.sum(CostList.of(Breakdowns.demo("first-brief"))));
     assertEquals(
+        "not known: no sheet has a `price`",
+        CostList.words(CostList.of(Breakdowns.demo("first-brief"))));
+    assertEquals(
         OptionalDouble.of(80), CostList.sum(CostList.of(Breakdowns.of(BreakdownTest.TWO))));
+  }
+
+  /**
+   * A box without a lid, worked by hand: floor under four walls, two of them between the others.
+   */
+  @Test
+  void bands_ofABox_areForTheEdgesThatShow() {
+    Station station =
+        sawstead.station.unit.Units.station(
+            Briefs.of(
+                """
+            name: Box
+            units: mm
+            stock: [{name: ply, length: 2440, width: 1220, thickness: 18}]
+            extras:
+              - {id: floor, stock: ply, outline: [[0,0],[400,0],[400,300],[0,300]], place: {at: [0,0,0]}}
+              - {id: front, stock: ply, outline: [[0,0],[400,0],[400,100],[0,100]], place: {at: [0,18,18], turns: [{about: x, degrees: 90}]}}
+              - {id: rear, stock: ply, outline: [[0,0],[400,0],[400,100],[0,100]], place: {at: [0,300,18], turns: [{about: x, degrees: 90}]}}
+              - {id: left, stock: ply, outline: [[0,0],[264,0],[264,100],[0,100]], place: {at: [0,18,18], turns: [{about: x, degrees: 90}, {about: z, degrees: 90}]}}
+            """));
+    EdgeBands edges = new EdgeBands(station.boards().values());
+    assertEquals("2 along, 2 across", edges.of(station.boards().get("floor")).words());
+    // Its lower edge is on the floor; its ends show.
+    assertEquals("1 along, 2 across", edges.of(station.boards().get("front")).words());
+    assertEquals(400 + 2 * 100, edges.of(station.boards().get("front")).length(), 1e-9);
+    // Between front and rear, on the floor.
+    assertEquals("1 along", edges.of(station.boards().get("left")).words());
   }
 }

@@ -48,9 +48,10 @@ class ArrangementTest {
   @Test
   void built_showsTheStepsDoneAndTheOneOnItsWay() {
     Step second = station.steps().get(1);
+    BuildOrder order = BuildOrder.of(station);
     Arrangement halfway = Arrangement.REST.built(1.5);
     for (Part part : station.parts().values()) {
-      int number = Arrangement.stepOf(part.id(), station).map(Step::number).orElse(0);
+      int number = order.bringing(part.id()).map(BuildOrder.Coming::number).orElse(0);
       assertEquals(number < 3, halfway.of(part, station).isPresent(), part.id());
     }
     Part coming = station.part(second.places().get(0)).orElseThrow();

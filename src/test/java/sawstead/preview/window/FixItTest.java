@@ -64,6 +64,8 @@ class FixItTest {
     "big-router, station.wings.right.width, 320, 400",
     "narrow-stand, station.stand.width, 575, 640",
     "small-port, station.ports[0].diameter, 25, 80",
+    "leaf-meets-wall, room.rear, 1012.5, 1300",
+    "near-hand, sleds[0].hands, 110, 160",
   })
   void flawedModel_isFoundOutPutRightAndWritten(
       String model, String path, String was, String wanted) throws Exception {

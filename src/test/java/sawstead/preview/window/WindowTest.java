@@ -27,10 +27,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sawstead.assembly.BuildStep;
+import sawstead.check.Report;
 import sawstead.check.Words;
 import sawstead.measure.Unit;
 import sawstead.preview.Display;
 import sawstead.preview.Toolkit;
+import sawstead.preview.bench.Bench;
 import sawstead.preview.caliper.Spot;
 import sawstead.preview.scene.Demo;
 import sawstead.preview.scene.Eye;
@@ -39,6 +42,7 @@ import sawstead.preview.tape.Run;
 import sawstead.preview.tape.Tape;
 import sawstead.preview.view.FloorView;
 import sawstead.solid.Body;
+import sawstead.solid.Box;
 import sawstead.solid.Vec;
 import sawstead.station.Station;
 
@@ -218,7 +222,7 @@ class WindowTest {
     assertEquals(0, floor().floor().sharedCount());
     Display.run(() -> tape.valueProperty().set(60));
     assertTrue(floor().floor().sharedCount() > 0, "the overlap is drawn");
-    Display.run(() -> ((ToggleButton) find("#path")).fire());
+    Display.run(() -> ((ToggleButton) find("#way")).fire());
     assertTrue(floor().floor().pathCount() > 10, "the way is drawn");
     Display.run(() -> tape.valueProperty().set(0));
     assertEquals(0, floor().floor().sharedCount());
@@ -248,10 +252,13 @@ class WindowTest {
     return new Vec(middle.x() + 31, middle.y() + 17, body.box().high().z());
   }
 
+  /** Number, words and tools of the step under the thumb are those of the report's steps. */
   @Test
-  void buildStep_showsTheToolInItsPlace() throws Exception {
+  void buildStep_isThatOfTheReport_withItsToolsInPlace() throws Exception {
     open("lantern-alley");
     Display.until("it is judged", () -> !find(".busy").isVisible());
+    Report report =
+        Bench.judge(Bench.design(file.toString(), Files.readString(file))).report().orElseThrow();
     Display.run(
         () -> {
           @SuppressWarnings("unchecked")
@@ -259,13 +266,32 @@ class WindowTest {
           chooser.setValue(chooser.getItems().get(chooser.getItems().size() - 1));
         });
     Tape tape = (Tape) find("#tape");
-    int most = 0;
-    for (int step = 1; step <= floor().floor().station().steps().size(); step++) {
-      double at = step - 0.01;
-      Display.run(() -> tape.valueProperty().set(at));
-      most = Math.max(most, floor().floor().toolCount());
+    int withTools = 0;
+    for (BuildStep step : report.plan().steps()) {
+      Display.run(() -> tape.valueProperty().set(step.number() - 0.5));
+      assertEquals("step " + step.number() + ": " + step.fixing(), tape.getAccessibleText());
+      assertTrue(news().startsWith(step.name()), news());
+      step.tools().forEach(tool -> assertTrue(news().contains(tool), news()));
+      for (String id : step.places()) {
+        Body now = floor().floor().body(id).orElseThrow(() -> new AssertionError(id));
+        Vec away = now.box().low().minus(box(id).low());
+        assertTrue(away.length() > 10, id + " is on its way: " + away);
+        boolean straight = step.path().size() == 1;
+        assertTrue(!straight || away.dot(step.direction()) < -10, id + " comes along: " + away);
+      }
+      long bodies =
+          report.drivings().stream()
+              .filter(d -> d.step() == step.number())
+              .mapToLong(d -> d.toolBodies().size())
+              .sum();
+      assertEquals(bodies, floor().floor().toolCount(), step.name());
+      withTools += bodies > 0 ? 1 : 0;
     }
-    assertTrue(most > 0, "some step drives a screw");
+    assertTrue(withTools > 5, withTools + " steps show a tool");
+  }
+
+  private Box box(String id) {
+    return floor().floor().station().part(id).orElseThrow().body().box();
   }
 
   @Test

@@ -36,6 +36,18 @@ class FeedUnitTest {
     assertEquals(arbor - board.high().y(), board.low().y() + feed.motion().to() - arbor, 1e-9);
   }
 
+  /** A riving knife stands in the cut, which is wider than it is. */
+  @Test
+  void knife_isNotInTheWayOfABoard() {
+    String saw = Briefs.SAW.replaceFirst("(?m)^  slots:", "  knife: {thickness: 2.3}\n  slots:");
+    Station station =
+        Units.station(Briefs.of(saw + "station:\n  workingHeight: 900\n" + Briefs.BARE));
+    assertTrue(station.parts().containsKey("saw/knife"));
+    station.movers().stream()
+        .filter(m -> m.id().startsWith("feed/"))
+        .forEach(m -> assertTrue(m.setting().aside().contains("saw/knife"), m.id()));
+  }
+
   @Test
   void rip_beyondTheFencesTravel_isRefused() {
     DesignException refusal =
