@@ -1,6 +1,7 @@
 package sawstead.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -8,9 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import sawstead.solid.Box;
+import sawstead.solid.Overlap;
 import sawstead.solid.Turn;
 import sawstead.solid.Vec;
+import sawstead.station.DesignException;
 import sawstead.station.Part;
+import sawstead.station.PartKind;
 import sawstead.station.Station;
 
 /** A point d behind and h below an axis lies d cos a + h sin a behind it after the angle a. */
@@ -141,5 +145,39 @@ class PaddleCheckTest {
     // The upper far corner, by hand, is above the plate's middle and inside the plate.
     assertTrue(turn.at().z() - h * Math.cos(a) + d * Math.sin(a) > 330 - 150);
     assertTrue(turn.at().y() + d * Math.cos(a) + h * Math.sin(a) > 30 - 20 - 3);
+  }
+
+  @Test
+  void switchTooHighOrPaddleTooShort_isRefusedInWords() {
+    for (String high : List.of("60", "90")) {
+      String text = SAW.replace("below: 150", "below: " + high) + "paddle: {}\n";
+      DesignException refused = assertThrows(DesignException.class, () -> SledBriefs.station(text));
+      assertTrue(refused.getMessage().contains("axis"), refused.getMessage());
+    }
+    assertThrows(DesignException.class, () -> SledBriefs.station(SAW + "paddle: {bottom: 300}\n"));
+  }
+
+  /** The whole start is free, whatever lies between it and the top of the board. */
+  @Test
+  void window_leavesTheStartFree() {
+    for (String below : List.of("125", "150", "190")) {
+      Station station =
+          SledBriefs.station(SAW.replace("below: 150", "below: " + below) + "paddle: {}\n");
+      double middle = 330 - Double.parseDouble(below);
+      // A finger of 16 on its way to each corner of the start's half of the plate.
+      for (double x : new double[] {-220, -180}) {
+        for (double z : new double[] {middle + 9, middle + 21}) {
+          Box finger = new Box(new Vec(x - 8, -300, z - 8), new Vec(x + 8, 9, z + 8));
+          for (String id : List.of("paddle/board", "paddle/press")) {
+            assertTrue(
+                Overlap.between(
+                        Part.box(PartKind.ENVELOPE, "finger", finger, 0).body(),
+                        station.part(id).orElseThrow().body())
+                    .isEmpty(),
+                id + " before the start, switch at " + below + ": " + x + ", " + z);
+          }
+        }
+      }
+    }
   }
 }

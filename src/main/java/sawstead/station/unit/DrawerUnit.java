@@ -178,7 +178,7 @@ final class DrawerUnit implements Unit {
 
   @Override
   public void cut(Draft draft) {
-    if (bay.height() < GRIP_NEEDS) {
+    if (bay.height() < GRIP_NEEDS || plan.height() < GRIP_NEEDS) {
       return;
     }
     double middle = bay.width() / 2;

@@ -11,6 +11,7 @@ import sawstead.brief.Sheet;
 import sawstead.brief.Side;
 import sawstead.brief.StopPlace;
 import sawstead.brief.SwitchSpot;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Measured;
 import sawstead.solid.Box;
 import sawstead.station.Area;
@@ -80,7 +81,15 @@ record PaddlePlan(
   private static final double ROUND_WHEEL = 15;
 
   /** Board on either side of the switch's middle. */
-  private static final double LEAST_HALF = 65;
+  private static final double LEAST_HALF = 70;
+
+  /** Least height of the axis over the stop, and board below the stop. */
+  private static final double LEAST_LEVER = 15;
+
+  private static final double LEAST_BELOW = 40;
+
+  /** Least board over the start's window; less breaks out, so the window is open at the top. */
+  private static final double OVER_WINDOW = 12;
 
   /** Room for a finger round the start, away from the stop. */
   private static final double FINGER = 15;
@@ -99,6 +108,7 @@ record PaddlePlan(
         site.map(s -> s.levels().topUnder() - s.wish().stand().stretcher().nominal())
             .orElse(place.feet());
     PaddlePlan plan = new PaddlePlan(brief, place, wish, sheet, front, low, 0, 0);
+    plan.demandLever();
     double nearest = plan.sillFace() - plan.t() / 2 - AIR;
     for (double back = 0; back <= FURTHEST; back++) {
       plan = plan.at(nearest - back);
@@ -111,6 +121,28 @@ record PaddlePlan(
         "a paddle that swings by %.1f degrees finds no place before the saw's switch"
             .formatted(plan.travel()),
         "write a smaller paddle.travel or a higher paddle.bottom, and measure saw.switch again");
+  }
+
+  private void demandLever() {
+    LengthFormat words = LengthFormat.of(brief.units());
+    double lever = axisZ() - meetsZ();
+    if (lever < LEAST_LEVER) {
+      throw new DesignException(
+          "saw.switch.below",
+          "a paddle hung below rail and clamp has its axis %s above the stop's middle, and needs %s"
+              .formatted(words.near(lever), words.near(LEAST_LEVER)),
+          "measure the switch, the rail and the fence's clamp again; over so high a switch no paddle"
+              + " hangs");
+    }
+    if (bottom() > stopZ() - LEAST_BELOW) {
+      throw new DesignException(
+          "paddle.bottom",
+          "the paddle would end at a height of %s, and the stop lies at %s"
+              .formatted(words.near(bottom()), words.near(stopZ())),
+          stopZ() > LEAST_BELOW
+              ? "write at most %s".formatted(words.near(stopZ() - LEAST_BELOW))
+              : "measure saw.switch.below again; before so low a switch no paddle hangs");
+    }
   }
 
   private static double feetFront(SawPlace place) {
@@ -236,15 +268,23 @@ record PaddlePlan(
   Box window() {
     Box start = start();
     StopPlace stop = spot().stop();
+    double high = start.high().z() + (stop == StopPlace.ABOVE ? 0 : FINGER);
+    boolean open = high > top() - OVER_WINDOW;
     return new Area(
             start.low().x() - (stop == StopPlace.LEFT ? 0 : FINGER),
             start.high().x() + (stop == StopPlace.RIGHT ? 0 : FINGER),
             axisY - t(),
             axisY + t())
-        .between(
-            start.low().z() - (stop == StopPlace.BELOW ? 0 : FINGER),
-            Math.min(
-                start.high().z() + (stop == StopPlace.ABOVE ? 0 : FINGER), axisZ() - OVER_AXIS));
+        .between(start.low().z() - (stop == StopPlace.BELOW ? 0 : FINGER), open ? top() + 1 : high);
+  }
+
+  /** Wood beside the window for a pivot screw. */
+  double ear() {
+    Area board = board();
+    Box window = window();
+    return window.high().z() < axisZ() - OVER_AXIS
+        ? board.width() / 2
+        : Math.min(window.low().x() - board.left(), board.right() - window.high().x());
   }
 
   /** Length of the press block: up to the gap before the stop. */

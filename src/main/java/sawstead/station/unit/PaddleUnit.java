@@ -211,7 +211,7 @@ final class PaddleUnit implements Unit {
   private void pivots(Draft draft) {
     double through = t + PaddlePlan.WASHER;
     Area board = plan.board();
-    Optional<Screw> screw = draft.fixings().shelf().choose(through, board.width() / 2, true);
+    Optional<Screw> screw = draft.fixings().shelf().choose(through, plan.ear(), true);
     if (screw.isEmpty()) {
       draft.remark(
           Remark.Weight.STOP,

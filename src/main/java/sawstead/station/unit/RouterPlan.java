@@ -7,8 +7,10 @@ import sawstead.brief.RouterTable;
 import sawstead.brief.Sheet;
 import sawstead.brief.Side;
 import sawstead.brief.WingWish;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Measured;
 import sawstead.station.Area;
+import sawstead.station.DesignException;
 import sawstead.station.FigureSum;
 import sawstead.station.Gauge;
 import sawstead.station.Site;
@@ -66,7 +68,26 @@ record RouterPlan(Site site, Site.WingPlan wing, RouterTable wish) {
 
   static RouterPlan of(Brief brief, Site site) {
     RouterTable wish = brief.routerTable().orElseThrow();
-    return new RouterPlan(site, site.wing(wish.side()).orElseThrow(), wish);
+    RouterPlan plan = new RouterPlan(site, site.wing(wish.side()).orElseThrow(), wish);
+    LengthFormat words = LengthFormat.of(brief.units());
+    Area top = plan.wing.area();
+    Area hole = plan.plate(FIT + 1);
+    if (!top.holds(hole)) {
+      throw new DesignException(
+          "routerTable",
+          "the router's plate (x %s to %s, y %s to %s) does not lie in the wing's top (x %s to %s, y %s to %s)"
+              .formatted(
+                  words.near(hole.left()),
+                  words.near(hole.right()),
+                  words.near(hole.front()),
+                  words.near(hole.rear()),
+                  words.near(top.left()),
+                  words.near(top.right()),
+                  words.near(top.front()),
+                  words.near(top.rear())),
+          "leave `x` and `y` out, or make the wing larger");
+    }
+    return plan;
   }
 
   private static double mm(Measured measured) {
@@ -197,8 +218,9 @@ record RouterPlan(Site site, Site.WingPlan wing, RouterTable wish) {
     return load() * span() / (4 * SHEAR * area);
   }
 
+  /** Height of the ribs; 0 for none, also where the uprights leave them no room. */
   double ribHeight() {
-    return mm(wish.rib());
+    return ribs().stream().allMatch(inside()::holds) ? mm(wish.rib()) : 0;
   }
 
   /** The ribs, seen from above: just outside the plate, from upright to upright. */

@@ -9,10 +9,12 @@ import sawstead.brief.OwnedBlade;
 import sawstead.brief.Sheet;
 import sawstead.brief.Side;
 import sawstead.brief.StorageWish;
+import sawstead.measure.LengthFormat;
 import sawstead.measure.Measured;
 import sawstead.solid.Box;
 import sawstead.solid.Vec;
 import sawstead.station.Area;
+import sawstead.station.DesignException;
 import sawstead.station.FigureSum;
 import sawstead.station.SawPlace;
 import sawstead.station.Site;
@@ -71,6 +73,14 @@ record StoragePlan(
     Sheet sheet = brief.sheet(wish.sheet());
     List<OwnedBlade> blades = wish.blades() ? brief.blades() : List.of();
     StoragePlan plan = new StoragePlan(wish, sheet, blades, brief.mounted(), true, 0, 0, 0, 0);
+    if (plan.height() - 2 * plan.t() < LEAST_UNDER || plan.depth() - plan.t() < LEAST_UNDER) {
+      LengthFormat words = LengthFormat.of(brief.units());
+      throw new DesignException(
+          "storage",
+          "a rack of sheets of %s is nothing when it is %s deep and %s high outside"
+              .formatted(words.near(plan.t()), words.near(plan.depth()), words.near(plan.height())),
+          "leave depth and height out, or take a thinner sheet");
+    }
     if (site.isEmpty()) {
       double y = place.table().rear() + BEHIND_SLEDS + brief.drawers().size() * NEXT;
       Area area = new Beside(brief, place).of(plan.width(), y, plan.depth(), 0);
@@ -165,7 +175,8 @@ record StoragePlan(
   }
 
   boolean hasShelf() {
-    return wish.sticks() > 0 && (wish.gauge().isPresent() || shelfUnder() > LEAST_UNDER);
+    boolean fits = shelfUnder() + t() <= height() - 2 * t();
+    return fits && wish.sticks() > 0 && (wish.gauge().isPresent() || shelfUnder() > LEAST_UNDER);
   }
 
   /** Underside of the shelf above the floor's top: as high as the sticks on it allow. */
