@@ -2,9 +2,14 @@ package sawstead.station.unit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sawstead.brief.Content;
 import sawstead.brief.DrawerPlace;
 import sawstead.brief.Sheet;
+import sawstead.joinery.Fastener;
+import sawstead.joinery.FastenerKind;
+import sawstead.joinery.Screw;
+import sawstead.joinery.Wood;
 import sawstead.solid.Axis;
 import sawstead.solid.Box;
 import sawstead.solid.Slide;
@@ -41,6 +46,9 @@ final class DrawerUnit implements Unit {
 
   /** Mass of one half of a slide for each mm of its length, kg (common practice, no source). */
   private static final double SLIDE_MASS = 0.0006;
+
+  /** Thread in the wood behind a slide, in diameters (common practice, no source). */
+  private static final double HOLD = 2.2;
 
   private final DrawerPlan plan;
   private final DrawerBay bay;
@@ -204,6 +212,7 @@ final class DrawerUnit implements Unit {
     List<String> walls = walls();
     draft.touch(id("slide-1-stays"), walls.get(0));
     draft.touch(id("slide-2-stays"), walls.get(1));
+    screwSlides(draft, walls);
     List<Contact> contacts = new ArrayList<>();
     for (int side = 1; side <= 2; side++) {
       contacts.add(new Contact(id("slide-" + side + "-stays"), id("slide-" + side + "-runs")));
@@ -211,6 +220,62 @@ final class DrawerUnit implements Unit {
     draft.mover(
         new Mover(
             id("opens"), moving(), new Slide(bay.direction(), 0, plan.travel(), 0), contacts));
+  }
+
+  /** Two short screws through each half of a slide, into the bay's side or the box's. */
+  private void screwSlides(Draft draft, List<String> walls) {
+    double half = plan.slide() / 2;
+    Optional<Screw> found =
+        draft
+            .fixings()
+            .shelf()
+            .hingeScrew(half, t)
+            .filter(s -> s.length() - half >= HOLD * s.gauge().shank());
+    if (found.isEmpty()) {
+      // Slides come with shorter ones, which nobody lists.
+      return;
+    }
+    Screw screw = found.get();
+    List<Fastener> screws = new ArrayList<>();
+    for (int side = 0; side < 2; side++) {
+      Vec outward = bay.across().unit().scale(side == 0 ? -1 : 1);
+      for (boolean stays : new boolean[] {true, false}) {
+        String slide = id("slide-" + (side + 1) + (stays ? "-stays" : "-runs"));
+        String into = stays ? walls.get(side) : id(SIDES.get(side));
+        Vec axis = stays ? outward : outward.scale(-1);
+        Box box = slideBox(draft, slide);
+        for (int i = 0; i < 2; i++) {
+          // Those of the two halves lie apart, so that none is behind another.
+          double share = (stays ? 0.2 : 0.35) + 0.45 * i;
+          Vec size = box.size();
+          Vec along = bay.along().unit().scale((share - 0.5) * size.along(bay.along()));
+          Vec seat = box.centre().plus(along).minus(axis.scale(half / 2));
+          screws.add(
+              new Fastener(
+                  slide + "/screw-" + (i + 1),
+                  FastenerKind.WOOD_SCREW,
+                  List.of(slide, into),
+                  seat,
+                  axis,
+                  screw.length(),
+                  screw.gauge().shank(),
+                  screw.gauge().pilot(Wood.SOFT),
+                  screw.head(),
+                  false,
+                  "slide"));
+        }
+      }
+    }
+    draft.fasten(screws);
+  }
+
+  private static Box slideBox(Draft draft, String id) {
+    return draft.bodies().stream()
+        .filter(p -> p.id().equals(id))
+        .findFirst()
+        .orElseThrow()
+        .body()
+        .box();
   }
 
   /** The boards that the slides are screwed to. */
