@@ -39,9 +39,7 @@ final class StandIn {
       return schema.path("x-default-from").asText();
     }
     if (kind == Kind.GATE) {
-      return schema.has("x-typical")
-          ? typical(node).orElseThrow()
-          : node.words().contains(Answer.UNKNOWN) ? "what is typical" : "left to the design";
+      return typical(node).orElseGet(() -> absent(node));
     }
     if (kind == Kind.COUNT) {
       boolean usual = !schema.path("default").isEmpty() || node.required();
@@ -51,6 +49,17 @@ final class StandIn {
       return written(node, 1).orElse("");
     }
     return node.mustBeWritten() ? "" : "left to the design";
+  }
+
+  /** What agreeing to a question about a thing as a whole means where none is typical. */
+  private static String absent(Node node) {
+    if (node.words().contains(Answer.UNKNOWN)) {
+      return "what is typical";
+    }
+    if (node.schema().has("x-walk-asks")) {
+      return node.words().contains(Route.NONE) ? Route.NONE : Route.NO;
+    }
+    return "left to the design";
   }
 
   /**

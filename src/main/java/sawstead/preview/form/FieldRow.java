@@ -17,17 +17,8 @@ import sawstead.measure.Unit;
 
 /** One value of the form: its title, where it is written or chosen, and a slider for a length. */
 final class FieldRow extends VBox {
-  /** Hears what is filled in. */
-  interface Filled {
-    /** This is the value now. */
-    void is(String path, String value);
-
-    /** This would be the value if the slider were let go here. */
-    void wouldBe(String path, String value);
-  }
-
   private final Field field;
-  private final Filled filled;
+  private final FormPane.Changes changes;
   private final TextField text = new TextField();
   private final ComboBox<String> choice = new ComboBox<>();
   private final Slider slider = new Slider();
@@ -35,10 +26,10 @@ final class FieldRow extends VBox {
   private Optional<Range> range = Optional.empty();
   private boolean filling;
 
-  FieldRow(Field field, Filled filled) {
+  FieldRow(Field field, FormPane.Changes changes) {
     super(2);
     this.field = field;
-    this.filled = filled;
+    this.changes = changes;
     getStyleClass().add("field-row");
     setId("row-" + field.path());
     HBox line = new HBox(8, new Title(field.title(), field.means()));
@@ -91,9 +82,9 @@ final class FieldRow extends VBox {
     text.setText(value);
     filling = false;
     if (slider.isValueChanging()) {
-      filled.wouldBe(field.path(), value);
+      changes.wouldSet(field.path(), value);
     } else {
-      filled.is(field.path(), value);
+      changes.set(field.path(), value);
     }
   }
 
@@ -176,7 +167,11 @@ final class FieldRow extends VBox {
 
   private void changed(String value) {
     if (!filling && value != null && !value.isBlank()) {
-      filled.is(field.path(), value.strip());
+      if (value.equals(Field.WRITE_OUT)) {
+        changes.writeOut(field.path());
+      } else {
+        changes.set(field.path(), value.strip());
+      }
     }
   }
 }

@@ -181,7 +181,7 @@ public final class FormPane extends ScrollPane {
     for (Card.Group group : card.groups()) {
       head(group).ifPresent(content.getChildren()::add);
       for (Field field : group.fields()) {
-        FieldRow row = new FieldRow(field, listening());
+        FieldRow row = new FieldRow(field, changes);
         made.add(row);
         fill(row);
         content.getChildren().add(row);
@@ -189,24 +189,6 @@ public final class FormPane extends ScrollPane {
     }
     rows.put(pane, made);
     pane.setContent(content);
-  }
-
-  private FieldRow.Filled listening() {
-    return new FieldRow.Filled() {
-      @Override
-      public void is(String path, String value) {
-        if (value.equals(Field.WRITE_OUT)) {
-          changes.writeOut(path);
-        } else {
-          changes.set(path, value);
-        }
-      }
-
-      @Override
-      public void wouldBe(String path, String value) {
-        changes.wouldSet(path, value);
-      }
-    };
   }
 
   private Optional<Region> head(Card.Group group) {

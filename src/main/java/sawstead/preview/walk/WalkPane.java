@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -39,6 +40,7 @@ public final class WalkPane extends BorderPane {
   private final TextField text = new TextField();
   private final FlowPane choices = new FlowPane(10, 10);
   private final Button offer = new Button();
+  private final Button take = new Button("take it");
   private Interview interview;
 
   /**
@@ -68,7 +70,10 @@ public final class WalkPane extends BorderPane {
   }
 
   private VBox foot() {
-    Button take = button("walk-take", "take it", () -> answer(text.getText()));
+    take.setId("walk-take");
+    take.setMinWidth(Region.USE_PREF_SIZE);
+    take.getStyleClass().add("big");
+    take.setOnAction(e -> answer(text.getText()));
     take.getStyleClass().add("accent");
     Button unknown = button("walk-unknown", "unknown", () -> answer(Answer.UNKNOWN));
     Button back = button("walk-back", "back", this::back);
@@ -100,6 +105,11 @@ public final class WalkPane extends BorderPane {
     label.setMinHeight(Region.USE_PREF_SIZE);
     label.getStyleClass().add(style);
     return label;
+  }
+
+  private static void show(Node node, boolean wanted) {
+    node.setVisible(wanted);
+    node.setManaged(wanted);
   }
 
   /** Light or dark. */
@@ -137,10 +147,9 @@ public final class WalkPane extends BorderPane {
       choices.getChildren().add(button("walk-" + choice, choice, () -> answer(choice)));
     }
     boolean free = question.choices().isEmpty();
-    text.setVisible(free);
-    text.setManaged(free);
-    offer.setVisible(question.hasOffer());
-    offer.setManaged(question.hasOffer());
+    show(text, free);
+    show(take, free);
+    show(offer, question.hasOffer() && !question.choices().contains(question.offer()));
     offer.setText(agreement(question.offer()));
     focus();
   }

@@ -6,39 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicReference;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import sawstead.intake.BriefReader;
 import sawstead.preview.Display;
+import sawstead.preview.StageTestBase;
 import sawstead.preview.Toolkit;
 
-class WalkWindowTest {
-  @TempDir private Path folder;
-  private Stage stage;
-
-  @BeforeEach
-  void display() {
-    Display.demand();
-  }
-
-  @AfterEach
-  void closed() {
-    if (stage != null) {
-      Display.run(stage::hide);
-    }
-    Display.demandNoFaults();
-  }
-
-  private Node find(String selector) {
-    return stage.getScene().lookup(selector);
-  }
+class WalkWindowTest extends StageTestBase {
 
   private String title() {
     return ((Label) find("#walk-title")).getText();

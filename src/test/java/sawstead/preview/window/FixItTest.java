@@ -10,13 +10,10 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sawstead.preview.Display;
+import sawstead.preview.StageTestBase;
 import sawstead.preview.Toolkit;
 import sawstead.preview.tags.TagColumn;
 
@@ -24,34 +21,14 @@ import sawstead.preview.tags.TagColumn;
  * Somebody who has never seen the program finds why a flawed model fails, puts it right with a
  * slider, and writes the files: a click on the worst tag's button, a pull, two buttons.
  */
-class FixItTest {
-  @TempDir private Path folder;
-  private Stage stage;
-
-  @BeforeEach
-  void display() {
-    Display.demand();
-  }
-
-  @AfterEach
-  void closed() {
-    if (stage != null) {
-      Display.run(stage::hide);
-    }
-    Display.demandNoFaults();
-  }
-
-  private Node find(String selector) {
-    return stage.getScene().lookup(selector);
-  }
+class FixItTest extends StageTestBase {
 
   private String text(String label) {
     return ((Label) find(label)).getText();
   }
 
   private Node row(String path) {
-    stage.getScene().getRoot().applyCss();
-    stage.getScene().getRoot().layout();
+    layout();
     return stage.getScene().getRoot().lookupAll(".field-row").stream()
         .filter(n -> ("row-" + path).equals(n.getId()))
         .findFirst()

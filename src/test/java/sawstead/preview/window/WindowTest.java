@@ -20,11 +20,7 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sawstead.assembly.BuildStep;
@@ -32,6 +28,7 @@ import sawstead.check.Report;
 import sawstead.check.Words;
 import sawstead.measure.Unit;
 import sawstead.preview.Display;
+import sawstead.preview.StageTestBase;
 import sawstead.preview.Toolkit;
 import sawstead.preview.bench.Bench;
 import sawstead.preview.caliper.Spot;
@@ -47,32 +44,13 @@ import sawstead.solid.Vec;
 import sawstead.station.Station;
 
 /** A real window on a real (virtual) display, used as a person would. */
-class WindowTest {
-  @TempDir private Path folder;
+class WindowTest extends StageTestBase {
   private Path file;
-  private Stage stage;
-
-  @BeforeEach
-  void display() {
-    Display.demand();
-  }
-
-  @AfterEach
-  void closed() {
-    if (stage != null) {
-      Display.run(stage::hide);
-    }
-    Display.demandNoFaults();
-  }
 
   private void open(String demo) throws Exception {
     file = Demo.copy(demo, folder);
     stage = Toolkit.call(() -> Window.stage(file, false, 900, 600));
     Display.until("it is judged", () -> !verdict().startsWith("reading"));
-  }
-
-  private Node find(String selector) {
-    return stage.getScene().lookup(selector);
   }
 
   private String verdict() {
@@ -99,8 +77,7 @@ class WindowTest {
             ((ToggleButton) find("#brief")).fire();
           }
           ((TabPane) find(".brief-drawer")).getSelectionModel().select(1);
-          stage.getScene().getRoot().applyCss();
-          stage.getScene().getRoot().layout();
+          layout();
         });
     return (TextArea) Toolkit.call(() -> find("#brief-text"));
   }
@@ -356,8 +333,7 @@ class WindowTest {
               .map(n -> (TitledPane) n)
               .filter(pane -> pane.getText().equals(title))
               .forEach(pane -> pane.setExpanded(true));
-          stage.getScene().getRoot().applyCss();
-          stage.getScene().getRoot().layout();
+          layout();
         });
   }
 
