@@ -21,19 +21,37 @@ public final class PocketSides {
   private PocketSides() {}
 
   /**
-   * The station with its pockets where they can be driven.
+   * What was decided.
+   *
+   * @param station with its pockets where they can be driven
+   * @param turned joints whose pockets lie outside, by {@link Draft#pair}
+   */
+  public record Decided(Station station, Set<String> turned) {
+    public Decided {
+      turned = Set.copyOf(turned);
+    }
+  }
+
+  /** The station with its pockets where they can be driven. */
+  public static Station settled(Function<Set<String>, Station> design) {
+    return decided(design).station();
+  }
+
+  /**
+   * The same, and which pockets were turned for it.
    *
    * @param design makes the station with the pockets of some joints turned, by {@link Draft#pair}
    */
-  public static Station settled(Function<Set<String>, Station> design) {
+  public static Decided decided(Function<Set<String>, Station> design) {
     Station inside = design.apply(Set.of());
     Optional<StationWish> wish =
         inside.brief().station().filter(s -> s.pockets() == PocketSide.AUTO);
     boolean open =
         wish.isPresent()
             && inside.fasteners().stream().anyMatch(f -> f.kind() == FastenerKind.POCKET_SCREW);
+    Decided asUsual = new Decided(inside, Set.of());
     if (!open) {
-      return inside;
+      return asUsual;
     }
     double contact = wish.get().contact().nominal();
     BuildPlan plan = Assembly.plan(inside, contact);
@@ -47,10 +65,12 @@ public final class PocketSides {
       }
     }
     if (turned.isEmpty()) {
-      return inside;
+      return asUsual;
     }
     Station outside = design.apply(turned);
-    return undriven(Assembly.plan(outside, contact)) < undriven(plan) ? outside : inside;
+    return undriven(Assembly.plan(outside, contact)) < undriven(plan)
+        ? new Decided(outside, turned)
+        : asUsual;
   }
 
   private static long undriven(BuildPlan plan) {

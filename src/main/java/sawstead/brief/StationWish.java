@@ -43,4 +43,9 @@ public record StationWish(
     requireNonNull(pockets, "pockets");
     requireNonNull(contact, "contact");
   }
+
+  /** The wing at the LEFT or RIGHT. */
+  public Optional<WingWish> wing(Side side) {
+    return side == Side.LEFT ? leftWing : rightWing;
+  }
 }

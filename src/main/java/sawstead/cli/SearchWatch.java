@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import sawstead.layout.packing.Watch;
+import sawstead.layout.shop.BreakdownText;
 
 /**
  * Shows how far a search is, when somebody is looking, and turns the interrupt key into an early
@@ -49,10 +50,9 @@ final class SearchWatch implements Watch, AutoCloseable {
       line.print(
           String.format(
               Locale.ROOT,
-              "\r%3d %%, %d %s, at least %d ",
+              "\r%3d %%, %s, at least %d ",
               percent,
-              counted,
-              counted == 1 ? "sheet" : "sheets",
+              BreakdownText.count(counted, "sheet", "sheets"),
               bound));
       line.flush();
     }

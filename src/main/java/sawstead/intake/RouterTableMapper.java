@@ -23,9 +23,7 @@ final class RouterTableMapper {
       return Optional.empty();
     }
     Side side = table.word("side", Side.class);
-    boolean hasWing =
-        station.flatMap(s -> side == Side.LEFT ? s.leftWing() : s.rightWing()).isPresent();
-    if (!hasWing) {
+    if (station.flatMap(s -> s.wing(side)).isEmpty()) {
       table.problem(
           "side",
           "there is no " + side.word() + " wing that a router could hang in",

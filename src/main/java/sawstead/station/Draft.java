@@ -202,6 +202,11 @@ public final class Draft {
     return bodies.containsKey(id);
   }
 
+  /** The box around a panel or another body as it is by now. */
+  public Box boxOf(String id) {
+    return hasBoard(id) ? board(id).box() : bodies.get(id).body().box();
+  }
+
   /** Whether a motion of that id was added by now. */
   public boolean hasMover(String id) {
     return movers.stream().anyMatch(m -> m.id().equals(id));

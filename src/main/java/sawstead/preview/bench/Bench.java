@@ -1,9 +1,7 @@
 package sawstead.preview.bench;
 
 import java.nio.charset.StandardCharsets;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sawstead.assembly.PocketSides;
@@ -13,7 +11,6 @@ import sawstead.intake.BriefException;
 import sawstead.intake.BriefLines;
 import sawstead.intake.BriefReader;
 import sawstead.station.DesignException;
-import sawstead.station.Station;
 import sawstead.station.unit.Units;
 
 /** Reads, designs and judges; whatever the text, a snapshot comes back. */
@@ -30,15 +27,7 @@ public final class Bench {
         text,
         () -> {
           Brief brief = read(name, text);
-          Map<Station, Set<String>> tried = new IdentityHashMap<>();
-          Station station =
-              PocketSides.settled(
-                  turned -> {
-                    Station made = Units.station(brief, turned);
-                    tried.put(made, turned);
-                    return made;
-                  });
-          return new Made(station, tried.getOrDefault(station, Set.of()));
+          return PocketSides.decided(turned -> Units.station(brief, turned));
         });
   }
 
@@ -49,13 +38,12 @@ public final class Bench {
    * @param turned as the snapshot before tells it
    */
   public static Snapshot sketch(String name, String text, Set<String> turned) {
-    return drawn(text, () -> new Made(Units.station(read(name, text), turned), turned));
+    return drawn(
+        text, () -> new PocketSides.Decided(Units.station(read(name, text), turned), turned));
   }
 
-  private record Made(Station station, Set<String> turned) {}
-
   private interface Design {
-    Made made() throws BriefException;
+    PocketSides.Decided made() throws BriefException;
   }
 
   private static Brief read(String name, String text) throws BriefException {
@@ -64,7 +52,7 @@ public final class Bench {
 
   private static Snapshot drawn(String text, Design design) {
     try {
-      Made made = design.made();
+      PocketSides.Decided made = design.made();
       return new Snapshot(
           text, Optional.of(made.station()), made.turned(), Optional.empty(), List.of());
     } catch (BriefException e) {

@@ -18,6 +18,7 @@ import sawstead.layout.CutRequestException;
 import sawstead.layout.Effort;
 import sawstead.layout.sheet.BreakdownFiles;
 import sawstead.layout.shop.Breakdown;
+import sawstead.layout.shop.BreakdownText;
 import sawstead.station.Station;
 
 /** Writes the files of a build away from the window's thread, and says how far it is. */
@@ -66,7 +67,7 @@ final class WriteFiles implements AutoCloseable {
             double share = Math.min(1, (double) opened.incrementAndGet() / expected);
             tell(news, PLANNING + (1 - PLANNING) * share, "writing " + name);
           });
-      String where = count(opened.get(), "file") + " in " + folder;
+      String where = BreakdownText.count(opened.get(), "file", "files") + " in " + folder;
       String words =
           report.forbidsCutting() || !uncut.isEmpty()
               ? "written to look at, not to cut from: " + where
@@ -84,10 +85,6 @@ final class WriteFiles implements AutoCloseable {
     }
   }
 
-  private static String count(int n, String one) {
-    return n == 1 ? "1 " + one : n + " " + one + "s";
-  }
-
   /** The cut plan; none when the panels cannot come from the sheets, which is told at the end. */
   private Optional<Breakdown> plan(Report report, NewsLine news, List<Complaint> uncut) {
     if (report.station().boards().isEmpty()) {
@@ -102,7 +99,9 @@ final class WriteFiles implements AutoCloseable {
                 tell(
                     news,
                     PLANNING * share,
-                    "planning the cuts: " + count(counted, "sheet") + " so far");
+                    "planning the cuts: "
+                        + BreakdownText.count(counted, "sheet", "sheets")
+                        + " so far");
                 return !closed;
               }));
     } catch (CutRequestException e) {

@@ -70,8 +70,7 @@ record DrawerPlan(
       Brief brief, Site site, DrawerWish wish, Sheet sheet, Sheet floor) {
     Side side = wish.in() == DrawerPlace.LEFT_WING ? Side.LEFT : Side.RIGHT;
     Site.WingPlan wing = site.wing(side).orElseThrow();
-    WingWish wingWish =
-        (side == Side.LEFT ? site.wish().leftWing() : site.wish().rightWing()).orElseThrow();
+    WingWish wingWish = site.wish().wing(side).orElseThrow();
     double t = wing.sheet().thickness().nominal();
     double low = wing.bottom() + t;
     double high = wing.surface() - t;

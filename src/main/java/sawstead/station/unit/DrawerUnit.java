@@ -243,7 +243,7 @@ final class DrawerUnit implements Unit {
         String slide = id("slide-" + (side + 1) + (stays ? "-stays" : "-runs"));
         String into = stays ? walls.get(side) : id(SIDES.get(side));
         Vec axis = stays ? outward : outward.scale(-1);
-        Box box = slideBox(draft, slide);
+        Box box = draft.boxOf(slide);
         for (int i = 0; i < 2; i++) {
           // Those of the two halves lie apart, so that none is behind another.
           double share = (stays ? 0.2 : 0.35) + 0.45 * i;
@@ -267,15 +267,6 @@ final class DrawerUnit implements Unit {
       }
     }
     draft.fasten(screws);
-  }
-
-  private static Box slideBox(Draft draft, String id) {
-    return draft.bodies().stream()
-        .filter(p -> p.id().equals(id))
-        .findFirst()
-        .orElseThrow()
-        .body()
-        .box();
   }
 
   /** The boards that the slides are screwed to. */

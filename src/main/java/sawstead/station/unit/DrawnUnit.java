@@ -14,7 +14,6 @@ import sawstead.brief.Place;
 import sawstead.joinery.JoineryException;
 import sawstead.joinery.Joint;
 import sawstead.joinery.PocketJoint;
-import sawstead.solid.Body;
 import sawstead.solid.Box;
 import sawstead.solid.Face;
 import sawstead.solid.Motion;
@@ -171,7 +170,7 @@ final class DrawnUnit implements Unit {
     Vec direction = vec(motion.direction());
     boolean near =
         motion.moves().stream()
-            .map(id -> draft.hasBoard(id) ? draft.board(id).box() : body(draft, id).box())
+            .map(draft::boxOf)
             .anyMatch(box -> box.grown(HINGE).isMetBy(axis, direction));
     if (!near) {
       throw new DesignException(
@@ -182,14 +181,6 @@ final class DrawnUnit implements Unit {
               + " beside everything that turns about it: no hinge carries that",
           "put `at` where the pin is, or name what reaches there in `moves`, in " + unit.file());
     }
-  }
-
-  private static Body body(Draft draft, String id) {
-    return draft.bodies().stream()
-        .filter(part -> part.id().equals(id))
-        .findFirst()
-        .orElseThrow()
-        .body();
   }
 
   private String known(Draft draft, String id) {

@@ -108,7 +108,7 @@ record RouterPlan(Site site, Site.WingPlan wing, RouterTable wish) {
   }
 
   WingWish wingWish() {
-    return (isRight() ? site.wish().rightWing() : site.wish().leftWing()).orElseThrow();
+    return site.wish().wing(wish.side()).orElseThrow();
   }
 
   /** x of the bit: the middle, or as near to the blade as the fence needs and the plate allows. */

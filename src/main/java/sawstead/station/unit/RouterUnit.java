@@ -272,13 +272,7 @@ final class RouterUnit implements Unit {
     if (end <= begin) {
       return;
     }
-    Box fence =
-        draft.bodies().stream()
-            .filter(p -> p.id().equals("saw/fence"))
-            .findFirst()
-            .orElseThrow()
-            .body()
-            .box();
+    Box fence = draft.boxOf("saw/fence");
     // The parameter is the distance from the blade to the fence's face at the bit.
     double sign = plan.isRight() ? 1 : -1;
     double rest = plan.isRight() ? fence.high().x() : -fence.low().x();

@@ -7,6 +7,7 @@ import java.util.ServiceLoader;
 import java.util.Set;
 import sawstead.brief.Brief;
 import sawstead.brief.OutfeedWish;
+import sawstead.brief.Side;
 import sawstead.station.DesignException;
 import sawstead.station.Designer;
 import sawstead.station.FigureSum;
@@ -100,10 +101,10 @@ public final class Units {
     site.brief().vac().ifPresent(v -> units.add(new VacUnit(v, site)));
     site.outfeed()
         .ifPresent(box -> units.addAll(outfeed(site, box, site.wish().outfeed().orElseThrow())));
-    site.left()
-        .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().leftWing().orElseThrow())));
-    site.right()
-        .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().rightWing().orElseThrow())));
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      site.wing(side)
+          .ifPresent(w -> units.add(new WingUnit(site, w, site.wish().wing(side).orElseThrow())));
+    }
     units.add(new PortUnit(site));
     units.add(new GaugeTravel(site));
     units.add(new TiltTravel(site));
