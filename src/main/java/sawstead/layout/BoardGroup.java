@@ -58,7 +58,7 @@ final class BoardGroup {
   /** A sheet without what the seller's cuts will take beyond a kerf of one's own. */
   private SheetKind reserved(Stock s, CutRequest request) {
     Carry carry = request.carry().orElseThrow();
-    int each = Steps.up(request.kerfs().seller() + 2 * carry.oversize()) - room;
+    int each = Steps.up(carry.lost(request.kerfs())) - room;
     if (s.offcut() || each <= 0) {
       return sheet(s, 0, 0);
     }

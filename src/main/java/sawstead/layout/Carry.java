@@ -36,6 +36,11 @@ public record Carry(double longest, double widest, double heaviest, double overs
     return best;
   }
 
+  /** What a seller's cut takes of a sheet: his kerf, and the oversize on both sides of it, mm. */
+  double lost(Kerfs kerfs) {
+    return kerfs.seller() + 2 * oversize;
+  }
+
   /** Whether a piece of a board can be carried. */
   boolean takes(Board board, double length, double width) {
     return Math.max(length, width) <= longest

@@ -35,7 +35,7 @@ final class CarryPacking {
     this.sheetKind = sheetKind;
     this.sheet = whole.stock(sheetKind);
     this.grid = carry.fewest(whole.board(), sheet.length(), sheet.width());
-    this.lost = request.kerfs().seller() + 2 * carry.oversize();
+    this.lost = carry.lost(request.kerfs());
   }
 
   /**

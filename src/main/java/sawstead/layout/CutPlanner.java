@@ -6,8 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToIntBiFunction;
-import java.util.stream.Stream;
 import sawstead.layout.packing.Budget;
 import sawstead.layout.packing.Choices;
 import sawstead.layout.packing.LowerBound;
@@ -55,14 +53,20 @@ public final class CutPlanner {
   private CutPlan run() throws CutRequestException {
     for (Board board : request.boards()) {
       if (request.parts().stream().anyMatch(part -> part.board().equals(board.name()))) {
-        groups.add(new BoardGroup(request, board, request.carry().isPresent()));
+        groups.add(new BoardGroup(request, board, false));
       }
     }
     int all = groups.stream().mapToInt(BoardGroup::pieces).sum();
     for (int i = 0; i < groups.size(); i++) {
-      BoardGroup whole = new BoardGroup(request, groups.get(i).board(), false);
-      int own = LowerBound.of(whole.problem());
-      search(i, whole, own, effort.seconds() * whole.pieces() / all);
+      BoardGroup group = groups.get(i);
+      int own = LowerBound.of(group.problem());
+      double seconds = effort.seconds() * group.pieces() / all;
+      Way way =
+          request.carry().isEmpty()
+              ? new Way(group, search(group, own, seconds).orElseThrow(() -> notEnough(group)))
+              : carried(group, own, seconds);
+      groups.set(i, way.group());
+      found.add(way.choices());
       bound += own;
     }
     CutPlan wasteFirst = assemble(Choices::leftoverFirst);
@@ -113,46 +117,44 @@ public final class CutPlanner {
   }
 
   /**
-   * Searches one group. For the seller's cuts there are three ways: whole sheets with room left for
+   * Searches one group for the seller's cuts. There are three ways: whole sheets with room left for
    * them, whole sheets as they are, and what the seller makes of the sheets. Fewest sheets come
    * first, then fewest pieces too large to be carried, then fewest cuts for the seller.
    */
-  private void search(int i, BoardGroup whole, int least, double seconds)
-      throws CutRequestException {
-    if (request.carry().isEmpty()) {
-      found.add(search(whole, least, seconds).orElseThrow(() -> notEnough(whole)));
-      return;
-    }
+  private Way carried(BoardGroup whole, int least, double seconds) throws CutRequestException {
+    BoardGroup roomy = new BoardGroup(request, whole.board(), true);
     List<Way> ways = new ArrayList<>();
-    for (BoardGroup group : List.of(groups.get(i), whole)) {
+    for (BoardGroup group : List.of(roomy, whole)) {
       search(group, least, seconds / 3).ifPresent(choices -> ways.add(new Way(group, choices)));
     }
     int fewest = ways.stream().mapToInt(Way::sheets).min().orElseThrow(() -> notEnough(whole));
-    Budget budget = new Budget(seconds / 3, effort.seed(), effort.workers());
-    CarryPacking.search(request, whole, fewest, budget, watch)
+    CarryPacking.search(request, whole, fewest, budget(seconds / 3), watch)
         .ifPresent(choices -> ways.add(new Way(whole, choices)));
-    Way best =
-        Collections.min(
-            ways,
-            Comparator.comparingInt(Way::sheets)
-                .thenComparingInt(way -> sellers(way, GroupLabour::tooLarge))
-                .thenComparingInt(way -> sellers(way, GroupLabour::sellersCuts)));
-    groups.set(i, best.group());
-    found.add(best.choices());
+    return Collections.min(
+        ways, Comparator.comparingInt(Way::sheets).thenComparingLong(this::troublesome));
   }
 
-  private int sellers(Way way, ToIntBiFunction<GroupLabour, PackedSheet> count) {
+  /** Pieces that are not carried, then cuts for the seller, in both plans of a way. */
+  private long troublesome(Way way) {
     GroupLabour labour = new GroupLabour(request, way.group());
-    return Stream.of(way.choices().leftoverFirst(), way.choices().labourFirst())
-        .flatMap(packing -> packing.sheets().stream())
-        .mapToInt(sheet -> count.applyAsInt(labour, sheet))
-        .sum();
+    long tooLarge = 0;
+    long cuts = 0;
+    for (Packing packing : List.of(way.choices().leftoverFirst(), way.choices().labourFirst())) {
+      for (PackedSheet sheet : packing.sheets()) {
+        tooLarge += labour.tooLarge(sheet);
+        cuts += labour.sellersCuts(sheet);
+      }
+    }
+    return (tooLarge << 32) + cuts;
   }
 
   private Optional<Choices> search(BoardGroup group, int least, double seconds) {
-    Budget budget = new Budget(seconds, effort.seed(), effort.workers());
     GroupLabour labour = new GroupLabour(request, group);
-    return PackingSearch.search(group.problem(), labour, budget, least, watch);
+    return PackingSearch.search(group.problem(), labour, budget(seconds), least, watch);
+  }
+
+  private Budget budget(double seconds) {
+    return new Budget(seconds, effort.seed(), effort.workers());
   }
 
   private static CutRequestException notEnough(BoardGroup group) {

@@ -300,7 +300,7 @@ final class Dissection {
     return content;
   }
 
-  private static int extent(Tile tile, Direction direction) {
+  static int extent(Tile tile, Direction direction) {
     return direction == Direction.LENGTH ? tile.length() : tile.width();
   }
 }

@@ -56,17 +56,20 @@ final class GroupLabour implements Labour {
 
   /** How many pieces of a sheet are too large to be carried home. */
   int tooLarge(PackedSheet sheet) {
-    return seller.isPresent() && !stock.get(sheet.kind()).offcut()
-        ? seller.get().tooLarge(tree(sheet))
-        : 0;
+    return sellerOf(sheet).map(s -> s.tooLarge(tree(sheet))).orElse(0);
   }
 
   /** One sheet taken apart. */
   SawNode tree(PackedSheet sheet) {
     Sawable work = sheets.get(sheet.kind());
-    return seller.isPresent() && !stock.get(sheet.kind()).offcut()
-        ? seller.get().of(work, sheet.tile())
-        : atHome(work, sheet.tile());
+    return sellerOf(sheet)
+        .map(s -> s.of(work, sheet.tile()))
+        .orElseGet(() -> atHome(work, sheet.tile()));
+  }
+
+  /** Who cuts a sheet first; nobody where whole sheets come home, or it is at home already. */
+  private Optional<SellerStage> sellerOf(PackedSheet sheet) {
+    return seller.filter(s -> !stock.get(sheet.kind()).offcut());
   }
 
   @Override

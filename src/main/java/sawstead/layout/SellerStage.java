@@ -62,18 +62,16 @@ final class SellerStage {
   }
 
   private SawNode of(Sawable work, Tile tile, boolean mayTranspose) {
-    if (takes(work.whole())) {
+    if (takes(work.whole()) || !(tile instanceof Tile.Row row)) {
       return atHome.apply(work, tile);
     }
-    if (!(tile instanceof Tile.Row row)) {
-      return atHome.apply(work, tile);
-    }
-    Direction direction = row.alongLength() ? Direction.LENGTH : Direction.WIDTH;
     if (row.parts().isEmpty()) {
       return leftOver(work.whole());
     }
+    Direction direction = row.alongLength() ? Direction.LENGTH : Direction.WIDTH;
     List<Tile> parts = new ArrayList<>(row.parts());
-    parts.sort(Comparator.comparingInt((Tile part) -> extent(part, direction)).reversed());
+    parts.sort(
+        Comparator.comparingInt((Tile part) -> Dissection.extent(part, direction)).reversed());
     SawNode apart = apart(work, direction, row, parts);
     // Either the leftover is cut off first, or it goes home with one of the pieces.
     Optional<Tile> other =
@@ -102,7 +100,8 @@ final class SellerStage {
         Tile tile = inner.parts().get(i);
         if (columns.size() == i) {
           columns.add(new ArrayList<>());
-        } else if (extent(columns.get(i).get(0), along) != extent(tile, along)) {
+        } else if (Dissection.extent(columns.get(i).get(0), along)
+            != Dissection.extent(tile, along)) {
           return Optional.empty();
         }
         columns.get(i).add(tile);
@@ -181,20 +180,13 @@ final class SellerStage {
     return new Tile.Row(row.alongLength(), row.length(), row.width(), parts, row.slack());
   }
 
-  private static int extent(Tile tile, Direction direction) {
-    return direction == Direction.LENGTH ? tile.length() : tile.width();
-  }
-
   /** Nothing is wanted of it, but it goes home as well. */
   private SawNode leftOver(Region region) {
-    if (takes(region)) {
-      return new SawNode.Left(region);
-    }
     Direction direction = region.length() >= region.width() ? Direction.LENGTH : Direction.WIDTH;
-    int at = region.near(direction) + (region.extent(direction) - kerf) / 2;
-    if (region.extent(direction) < 2 * WORTH_A_CUT) {
+    if (takes(region) || region.extent(direction) < 2 * WORTH_A_CUT) {
       return new SawNode.Left(region);
     }
+    int at = region.near(direction) + (region.extent(direction) - kerf) / 2;
     return new SawNode.Sawn(
         region,
         direction.across(),
