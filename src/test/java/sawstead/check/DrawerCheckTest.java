@@ -21,13 +21,6 @@ class DrawerCheckTest {
     return SledBriefs.grave(SledBriefs.ask(new DrawerCheck(), drawer(more)));
   }
 
-  private static List<String> stops(String text) {
-    return Inspector.inspect(SledBriefs.station(text)).findings().stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .map(Finding::rule)
-        .toList();
-  }
-
   private static String mm(double value) {
     return String.format(Locale.ROOT, "%.4f mm", value);
   }
@@ -35,7 +28,7 @@ class DrawerCheckTest {
   @Test
   void drawer_asDesigned_runsOutClear() {
     assertEquals(List.of(), grave(""));
-    assertEquals(List.of(), stops(drawer("")));
+    assertEquals(List.of(), SledBriefs.stops(drawer("")));
     Station station = SledBriefs.station(drawer(""));
     assertEquals(370.6, station.part("bits/floor").orElseThrow().body().box().size().x(), 1e-5);
     // Behind the front of 12, with 10 of air before the rear of 12 of the case of 450.
@@ -123,8 +116,8 @@ class DrawerCheckTest {
                       + " place: {at: [%.4f, %.4f, 0], turns: [{about: x, degrees: 90}]}}]%n",
                   front.low().x(),
                   y + 12);
-      assertEquals(sign > 0, stops(text).contains("motion-blocked"), "sign " + sign);
-      assertFalse(stops(text).contains("clash"), "sign " + sign);
+      assertEquals(sign > 0, SledBriefs.stops(text).contains("motion-blocked"), "sign " + sign);
+      assertFalse(SledBriefs.stops(text).contains("clash"), "sign " + sign);
     }
   }
 }

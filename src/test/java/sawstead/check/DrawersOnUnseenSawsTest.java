@@ -3,13 +3,10 @@ package sawstead.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import sawstead.intake.BriefReader;
-import sawstead.station.unit.Units;
 
 /** Only the brief changes: another saw, drawers in wings that open to any side, or in a case. */
 class DrawersOnUnseenSawsTest {
@@ -29,19 +26,7 @@ class DrawersOnUnseenSawsTest {
                     + "}}}\n"
                 : "")
             + more;
-    try {
-      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-      return Inspector.inspect(Units.station(BriefReader.read("seed " + seed, bytes)));
-    } catch (Exception e) {
-      throw new AssertionError("seed " + seed + ": " + e.getMessage() + "\n" + text, e);
-    }
-  }
-
-  private static List<String> stops(Report report) {
-    return report.findings().stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .map(f -> f.rule() + ": " + f.says())
-        .toList();
+    return UnseenSaws.report(seed, text);
   }
 
   @ParameterizedTest
@@ -52,7 +37,7 @@ class DrawersOnUnseenSawsTest {
             + "  - {id: two, in: right-wing, contents: [{id: tin, width: 60, depth: 50, height: 30}]}\n"
             + "  - {id: three, in: right-wing}\n";
     Report with = report(seed, true, drawers);
-    assertEquals(stops(report(seed, true, "")), stops(with), "seed " + seed);
+    assertEquals(UnseenSaws.stops(report(seed, true, "")), UnseenSaws.stops(with), "seed " + seed);
     assertEquals(List.of(), with.clashes(), "seed " + seed);
     assertTrue(
         with.passages().stream()
@@ -66,7 +51,7 @@ class DrawersOnUnseenSawsTest {
   @ValueSource(longs = {71, 72, 73, 74, 75, 76})
   void drawers_alone_areClear(long seed) {
     Report report = report(seed, false, "drawers:\n  - {id: one}\n  - {id: two, slide: 10}\n");
-    assertEquals(List.of(), stops(report), "seed " + seed);
+    assertEquals(List.of(), UnseenSaws.stops(report), "seed " + seed);
     assertEquals(List.of(), report.clashes(), "seed " + seed);
   }
 }

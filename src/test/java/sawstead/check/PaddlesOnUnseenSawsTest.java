@@ -3,18 +3,15 @@ package sawstead.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sawstead.brief.SwitchSpot;
-import sawstead.intake.BriefReader;
 import sawstead.solid.Box;
 import sawstead.solid.Turn;
 import sawstead.station.Station;
-import sawstead.station.unit.Units;
 
 /** Only the brief changes: switch on the left or the right, its stop on any half, small saws. */
 class PaddlesOnUnseenSawsTest {
@@ -36,26 +33,14 @@ class PaddlesOnUnseenSawsTest {
             2 + 2 * random.nextDouble(),
             side.equals("left") ? "right" : "left");
     String text = RandomSaw.of(seed).replace("  fence:", line) + more;
-    try {
-      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-      return Inspector.inspect(Units.station(BriefReader.read("seed " + seed, bytes)));
-    } catch (Exception e) {
-      throw new AssertionError("seed " + seed + ": " + e.getMessage() + "\n" + text, e);
-    }
-  }
-
-  private static List<String> stops(Report report) {
-    return report.findings().stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .map(f -> f.rule() + ": " + f.says())
-        .toList();
+    return UnseenSaws.report(seed, text);
   }
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16})
   void paddle_ofAnUnseenSaw_isClearAndPressesTheStop(long seed) {
     Report report = report(seed, "paddle: {}\n");
-    assertEquals(List.of(), stops(report), "seed " + seed);
+    assertEquals(List.of(), UnseenSaws.stops(report), "seed " + seed);
     assertEquals(List.of(), report.clashes(), "seed " + seed);
     Station station = report.station();
     assertTrue(
@@ -82,7 +67,7 @@ class PaddlesOnUnseenSawsTest {
             + (seed % 2 == 0 ? ", stand: {vacSide: left}" : "")
             + "}\n";
     Report with = report(seed, station + "paddle: {}\n");
-    assertEquals(stops(report(seed, station)), stops(with), "seed " + seed);
+    assertEquals(UnseenSaws.stops(report(seed, station)), UnseenSaws.stops(with), "seed " + seed);
     assertTrue(
         with.margins().stream().anyMatch(m -> m.name().equals("paddle-knee")), "seed " + seed);
   }

@@ -33,13 +33,6 @@ class RouterCheckTest {
     return SledBriefs.grave(SledBriefs.ask(new RouterCheck(), text));
   }
 
-  private static List<String> stops(String text) {
-    return Inspector.inspect(SledBriefs.station(text)).findings().stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .map(Finding::rule)
-        .toList();
-  }
-
   private static Box box(Station station, String id) {
     return station.part(id).orElseThrow().body().box();
   }
@@ -47,7 +40,7 @@ class RouterCheckTest {
   @Test
   void router_asDesigned_isFine() {
     assertEquals(List.of(), grave(sound()));
-    assertEquals(List.of(), stops(sound()));
+    assertEquals(List.of(), SledBriefs.stops(sound()));
   }
 
   /** REF-MEC-01 and REF-MEC-02: midspan load, k_b 1/48, k_s 1/4; E 7500, G 400 N/mm2. */
@@ -90,8 +83,8 @@ class RouterCheckTest {
     double enough = 235 + 1 + 60 + 17.8;
     String narrow = sound().replace("width: 380", "width: " + mm(enough - NEAR));
     String wide = sound().replace("width: 380", "width: " + mm(enough + NEAR));
-    assertTrue(stops(narrow).contains("router-room"), narrow);
-    assertTrue(!stops(wide).contains("router-room"), wide);
+    assertTrue(SledBriefs.stops(narrow).contains("router-room"), narrow);
+    assertTrue(!SledBriefs.stops(wide).contains("router-room"), wide);
   }
 
   @Test

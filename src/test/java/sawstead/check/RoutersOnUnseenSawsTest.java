@@ -3,16 +3,13 @@ package sawstead.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import sawstead.intake.BriefReader;
 import sawstead.solid.Box;
 import sawstead.station.Station;
-import sawstead.station.unit.Units;
 
 /** Only the brief changes: another saw, another router, the wing on either side. */
 class RoutersOnUnseenSawsTest {
@@ -38,26 +35,14 @@ class RoutersOnUnseenSawsTest {
             12 + 35 * random.nextDouble(),
             15 + 30 * random.nextDouble());
     String whole = router ? text + more : text;
-    try {
-      byte[] bytes = whole.getBytes(StandardCharsets.UTF_8);
-      return Inspector.inspect(Units.station(BriefReader.read("seed " + seed, bytes)));
-    } catch (Exception e) {
-      throw new AssertionError("seed " + seed + ": " + e.getMessage() + "\n" + whole, e);
-    }
-  }
-
-  private static List<String> stops(Report report) {
-    return report.findings().stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .map(f -> f.rule() + ": " + f.says())
-        .toList();
+    return UnseenSaws.report(seed, whole);
   }
 
   @ParameterizedTest
   @ValueSource(longs = {51, 52, 53, 54, 55, 56, 57, 58})
   void router_inAWingOfAnUnseenSaw_isClearAtAllHeights(long seed) {
     Report with = report(seed, true);
-    assertEquals(stops(report(seed, false)), stops(with), "seed " + seed);
+    assertEquals(UnseenSaws.stops(report(seed, false)), UnseenSaws.stops(with), "seed " + seed);
     assertEquals(List.of(), with.clashes(), "seed " + seed);
     Station station = with.station();
     Box plate = station.part("router/plate").orElseThrow().body().box();

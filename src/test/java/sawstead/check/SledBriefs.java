@@ -54,4 +54,12 @@ final class SledBriefs {
         .sorted()
         .toList();
   }
+
+  /** Rules of all that forbids cutting what a text describes. */
+  static List<String> stops(String text) {
+    return Inspector.inspect(station(text)).findings().stream()
+        .filter(f -> f.severity() == Severity.STOP)
+        .map(Finding::rule)
+        .toList();
+  }
 }

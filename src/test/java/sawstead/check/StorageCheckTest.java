@@ -29,13 +29,6 @@ class StorageCheckTest {
           + "vac: none\ncasters: none\n"
           + "station: {workingHeight: 940, wings: {left: none, right: {height: 400}}, outfeed: none}\n";
 
-  private static List<String> stops(String text) {
-    return Inspector.inspect(SledBriefs.station(text)).findings().stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .map(Finding::rule)
-        .toList();
-  }
-
   private static String mm(double value) {
     return String.format(Locale.ROOT, "%.4f mm", value);
   }
@@ -47,7 +40,7 @@ class StorageCheckTest {
   @Test
   void slots_areAsWideAsTheTeethAndTheAirBeside() {
     Station station = SledBriefs.station(ALONE + "storage: {}\n");
-    assertEquals(List.of(), stops(ALONE + "storage: {}\n"));
+    assertEquals(List.of(), SledBriefs.stops(ALONE + "storage: {}\n"));
     double first =
         box(station, "storage/divider-2").low().x() - box(station, "storage/divider-1").high().x();
     double second =
@@ -81,11 +74,11 @@ class StorageCheckTest {
     String rack = "storage: {gauge: none, pushSticks: {count: 0}, depth: ";
     assertEquals(
         List.of("storage-room"),
-        stops(ALONE + rack + mm(250 + 5 + 12 - NEAR) + "}\n").stream()
+        SledBriefs.stops(ALONE + rack + mm(250 + 5 + 12 - NEAR) + "}\n").stream()
             .distinct()
             .filter(r -> r.equals("storage-room"))
             .toList());
-    assertEquals(List.of(), stops(ALONE + rack + mm(250 + 5 + 12 + NEAR) + "}\n"));
+    assertEquals(List.of(), SledBriefs.stops(ALONE + rack + mm(250 + 5 + 12 + NEAR) + "}\n"));
   }
 
   @Test

@@ -2,14 +2,11 @@ package sawstead.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import sawstead.intake.BriefReader;
-import sawstead.station.unit.Units;
 
 /** Only the brief changes: another saw, other blades, gauge and sticks, on either side or alone. */
 class StorageOnUnseenSawsTest {
@@ -38,26 +35,14 @@ class StorageOnUnseenSawsTest {
               random.nextInt(4),
               random.nextBoolean()));
     }
-    try {
-      byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
-      return Inspector.inspect(Units.station(BriefReader.read("seed " + seed, bytes)));
-    } catch (Exception e) {
-      throw new AssertionError("seed " + seed + ": " + e.getMessage() + "\n" + text, e);
-    }
-  }
-
-  private static List<String> stops(Report report) {
-    return report.findings().stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .map(f -> f.rule() + ": " + f.says())
-        .toList();
+    return UnseenSaws.report(seed, text.toString());
   }
 
   @ParameterizedTest
   @ValueSource(longs = {81, 82, 83, 84, 85, 86, 87, 88})
   void rack_alone_isClear(long seed) {
     Report report = report(seed, false, true);
-    assertEquals(List.of(), stops(report), "seed " + seed);
+    assertEquals(List.of(), UnseenSaws.stops(report), "seed " + seed);
     assertEquals(List.of(), report.clashes(), "seed " + seed);
   }
 
@@ -65,7 +50,8 @@ class StorageOnUnseenSawsTest {
   @ValueSource(longs = {91, 92, 93, 94, 95})
   void rack_atTheStandOfAnUnseenSaw_isClear(long seed) {
     Report with = report(seed, true, true);
-    assertEquals(stops(report(seed, true, false)), stops(with), "seed " + seed);
+    assertEquals(
+        UnseenSaws.stops(report(seed, true, false)), UnseenSaws.stops(with), "seed " + seed);
     assertEquals(List.of(), with.clashes(), "seed " + seed);
   }
 }

@@ -3,15 +3,12 @@ package sawstead.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import sawstead.intake.BriefReader;
-import sawstead.station.unit.Units;
 
 /** Everything at once round a saw that nobody made: none of the units is in another's way. */
 class WorkplacesOnUnseenSawsTest {
@@ -44,26 +41,14 @@ class WorkplacesOnUnseenSawsTest {
             + (random.nextBoolean() ? "left" : "front")
             + "}}\n"
             + more;
-    try {
-      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-      return Inspector.inspect(Units.station(BriefReader.read("seed " + seed, bytes)));
-    } catch (Exception e) {
-      throw new AssertionError("seed " + seed + ": " + e.getMessage() + "\n" + text, e);
-    }
-  }
-
-  private static List<String> stops(Report report) {
-    return report.findings().stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .map(f -> f.rule() + ": " + f.says())
-        .toList();
+    return UnseenSaws.report(seed, text);
   }
 
   @ParameterizedTest
   @ValueSource(longs = {101, 102, 103, 104, 105, 106})
   void units_togetherRoundAnUnseenSaw_leaveEachOtherRoom(long seed) {
     Report with = report(seed, UNITS);
-    assertEquals(stops(report(seed, "")), stops(with), "seed " + seed);
+    assertEquals(UnseenSaws.stops(report(seed, "")), UnseenSaws.stops(with), "seed " + seed);
     assertEquals(List.of(), with.clashes(), "seed " + seed);
     assertTrue(
         Stream.of("paddle/board", "router/motor", "bits/front", "papers/front", "storage/outer")

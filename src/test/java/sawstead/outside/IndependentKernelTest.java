@@ -18,7 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 import sawstead.export.RandomPanels;
 import sawstead.solid.Axis;
 import sawstead.solid.Body;
-import sawstead.solid.Mesh;
 import sawstead.solid.Overlap;
 import sawstead.solid.Panel;
 import sawstead.solid.Placement;
@@ -41,7 +40,7 @@ class IndependentKernelTest {
     ObjectMapper mapper = new ObjectMapper();
     ObjectNode input = mapper.createObjectNode();
     ArrayNode solids = input.putArray("solids");
-    bodies.forEach(body -> put(solids.addObject(), body));
+    bodies.forEach(body -> KernelSolid.put(solids.addObject(), body));
     ArrayNode pairs = input.putArray("pairs");
     for (int i = 0; i + 1 < bodies.size(); i += 2) {
       pairs.addArray().add(i).add(i + 1);
@@ -88,21 +87,5 @@ class IndependentKernelTest {
               bodies.add(new Body("seed-" + sample.seed(), panel, turned.moved(shift)));
             });
     return bodies;
-  }
-
-  private static void put(ObjectNode solid, Body body) {
-    Mesh mesh = body.solid().mesh();
-    ArrayNode vertices = solid.putArray("vertices");
-    for (int i = 0; i < mesh.vertexCount(); i++) {
-      vertices.add(mesh.x(i)).add(mesh.y(i)).add(mesh.z(i));
-    }
-    ArrayNode triangles = solid.putArray("triangles");
-    for (int i = 0; i < mesh.triangleCount(); i++) {
-      triangles.add(mesh.corner(i, 0)).add(mesh.corner(i, 1)).add(mesh.corner(i, 2));
-    }
-    ArrayNode placement = solid.putArray("placement");
-    for (double number : body.placement().columnMajor()) {
-      placement.add(number);
-    }
   }
 }

@@ -16,6 +16,7 @@ import java.util.Set;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sawstead.outside.KernelSolid;
 import sawstead.outside.OutsideTool;
 
 /**
@@ -86,20 +87,7 @@ class ManifoldAgreementTest {
     ObjectNode all = new ObjectMapper().createObjectNode();
     ArrayNode solids = all.putArray("solids");
     for (Body body : bodies) {
-      ObjectNode solid = solids.addObject();
-      Mesh mesh = body.solid().mesh();
-      ArrayNode vertices = solid.putArray("vertices");
-      for (int v = 0; v < mesh.vertexCount(); v++) {
-        vertices.add(mesh.x(v)).add(mesh.y(v)).add(mesh.z(v));
-      }
-      ArrayNode triangles = solid.putArray("triangles");
-      for (int t = 0; t < mesh.triangleCount(); t++) {
-        triangles.add(mesh.corner(t, 0)).add(mesh.corner(t, 1)).add(mesh.corner(t, 2));
-      }
-      ArrayNode placement = solid.putArray("placement");
-      for (double number : body.placement().columnMajor()) {
-        placement.add(number);
-      }
+      KernelSolid.put(solids.addObject(), body);
     }
     ArrayNode listed = all.putArray("pairs");
     for (int[] pair : pairs) {
