@@ -128,14 +128,7 @@ final class SawMapper {
   private Feet feet() {
     Section feet = saw.section("feet");
     return new Feet(
-        new Footing(
-            feet.measure("left"),
-            feet.measure("right"),
-            feet.measure("front"),
-            feet.measure("rear")),
-        feet.measure("pad"),
-        feet.measure("rise"),
-        feet.measure("settling"));
+        footing(feet), feet.measure("pad"), feet.measure("rise"), feet.measure("settling"));
   }
 
   private List<MiterSlot> slots() {
@@ -222,20 +215,17 @@ final class SawMapper {
         spot.measure("stroke"));
   }
 
+  private static Footing footing(Section area) {
+    return new Footing(
+        area.measure("left"), area.measure("right"), area.measure("front"), area.measure("rear"));
+  }
+
   private Tilt tilt() {
     Section tilt = saw.section("tilt");
     Optional<Trunnion> trunnion = Optional.empty();
     if (tilt.has("trunnion")) {
       Section swings = tilt.section("trunnion");
-      trunnion =
-          Optional.of(
-              new Trunnion(
-                  new Footing(
-                      swings.measure("left"),
-                      swings.measure("right"),
-                      swings.measure("front"),
-                      swings.measure("rear")),
-                  swings.measure("bottom")));
+      trunnion = Optional.of(new Trunnion(footing(swings), swings.measure("bottom")));
     }
     return new Tilt(tilt.word("side", Side.class), tilt.measure("degrees"), trunnion);
   }
