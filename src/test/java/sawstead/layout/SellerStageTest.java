@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sawstead.layout.packing.Watch;
+import sawstead.layout.shop.ShopStep;
 
 class SellerStageTest {
   private static final Effort SHORT = new Effort(0.02, 1, 1);
@@ -51,6 +52,10 @@ class SellerStageTest {
       if (!tooLong && says) {
         told++;
       }
+      assertEquals(
+          plan.sheets().stream().mapToInt(s -> s.cuts().size()).sum(),
+          ShopStep.of(request, plan).size(),
+          "seed " + seed);
       cut += sellers(plan);
     }
     assertTrue(cut > PROJECTS, "only " + cut + " cuts at the seller's");

@@ -71,8 +71,8 @@ final class ShopWork {
     boolean lengthwise = cut.along() == Direction.LENGTH;
     double low = lengthwise ? work.y() : work.x();
     double high = low + (lengthwise ? work.width() : work.length());
-    CutPiece near = side(numbered.sheet(), work, lengthwise, low, cut.at());
-    CutPiece far = side(numbered.sheet(), work, lengthwise, cut.at() + kerf, high);
+    CutPiece near = side(numbered, work, low, cut.at());
+    CutPiece far = side(numbered, work, cut.at() + kerf, high);
     lying.add(near);
     lying.add(far);
     boolean rough = !givesSize(numbered.sheet(), cut, kerf, high);
@@ -111,7 +111,9 @@ final class ShopWork {
         && cut.at() < high;
   }
 
-  private CutPiece side(int sheet, CutPiece work, boolean lengthwise, double from, double to) {
+  private CutPiece side(Numbered numbered, CutPiece work, double from, double to) {
+    int sheet = numbered.sheet();
+    boolean lengthwise = numbered.cut().along() == Direction.LENGTH;
     double size = Math.max(0, to - from);
     double x = lengthwise ? work.x() : from;
     double y = lengthwise ? from : work.y();
@@ -132,12 +134,17 @@ final class ShopWork {
         return new CutPiece(CutPiece.Kind.OFFCUT, "", x, y, length, width);
       }
     }
-    boolean holds =
-        planned.pieces().stream()
-            .anyMatch(p -> inside(p.x(), p.y(), p.length(), p.width(), x, y, length, width));
-    return holds
+    CutPiece waste = new CutPiece(CutPiece.Kind.WASTE, "", x, y, length, width);
+    // Also a leftover is work where the seller cuts it, so that it can be carried.
+    return isCutAgain(numbered, waste)
         ? new CutPiece(CutPiece.Kind.WORK, sheet + letter(sheet), x, y, length, width)
-        : new CutPiece(CutPiece.Kind.WASTE, "", x, y, length, width);
+        : waste;
+  }
+
+  private boolean isCutAgain(Numbered numbered, CutPiece piece) {
+    return plan.sheets().get(numbered.sheet() - 1).cuts().stream()
+        .filter(cut -> cut.order() > numbered.cut().order())
+        .anyMatch(cut -> runsThrough(cut, request.kerfs().of(cut.guide().tool()), piece));
   }
 
   private static boolean same(
@@ -146,14 +153,6 @@ final class ShopWork {
         && Math.abs(y - atY) < SAME
         && Math.abs(l - length) < SAME
         && Math.abs(w - width) < SAME;
-  }
-
-  private static boolean inside(
-      double x, double y, double l, double w, double atX, double atY, double length, double width) {
-    return x > atX - SAME
-        && y > atY - SAME
-        && x + l < atX + length + SAME
-        && y + w < atY + width + SAME;
   }
 
   private String letter(int sheet) {
