@@ -132,11 +132,14 @@ final class MotionCheck implements Check {
           meets + " of its way out",
           "roll the station away from there before you take it out");
     }
-    return Finding.stop(
-        "motion-blocked",
-        about,
-        contact.point(),
-        id + ": " + meets,
-        MotionRemedy.of(scene, passage, contact));
+    return PaddleBesideWheel.finding(scene, passage, contact, about)
+        .orElseGet(
+            () ->
+                Finding.stop(
+                    "motion-blocked",
+                    about,
+                    contact.point(),
+                    id + ": " + meets,
+                    MotionRemedy.of(scene, passage, contact)));
   }
 }
