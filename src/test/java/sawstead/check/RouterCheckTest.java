@@ -129,7 +129,7 @@ class RouterCheckTest {
     double motor = box(without, "router/motor").low().z();
     double room = motor - box(without, "wing-right/bottom").high().z() - 10;
     assertTrue(room > 40, "room " + room);
-    String drawer = text + "\ndrawers: [{id: bits, in: right-wing, height: ";
+    String drawer = text + "\ndrawers: [{id: bits, in: wing-right, height: ";
     assertEquals(List.of(), SledBriefs.stops(drawer + mm(room - NEAR) + "}]\n"));
     for (String high : List.of(mm(room + NEAR), "unknown")) {
       DesignException refused =

@@ -89,7 +89,7 @@ record DrawerPlan(
             .formatted(words.near(lowest), words.near(floor + ROUND_BOX + height())),
         "write %s`in: case`, or hang the router in the other wing%s"
             .formatted(
-                site.wing(other).isPresent() ? "`in: " + other.word() + "-wing` or " : "",
+                site.wing(other).isPresent() ? "`in: wing-" + other.word() + "` or " : "",
                 room >= LEAST
                     ? ", or make the box low enough to pass under it (`height: "
                         + words.near(Math.floor(room))
@@ -98,12 +98,12 @@ record DrawerPlan(
   }
 
   private Side side() {
-    return wish.in() == DrawerPlace.LEFT_WING ? Side.LEFT : Side.RIGHT;
+    return wish.in() == DrawerPlace.WING_LEFT ? Side.LEFT : Side.RIGHT;
   }
 
   private static DrawerPlan inWing(
       Brief brief, Site site, DrawerWish wish, Sheet sheet, Sheet floor) {
-    Side side = wish.in() == DrawerPlace.LEFT_WING ? Side.LEFT : Side.RIGHT;
+    Side side = wish.in() == DrawerPlace.WING_LEFT ? Side.LEFT : Side.RIGHT;
     Site.WingPlan wing = site.wing(side).orElseThrow();
     WingWish wingWish = site.wish().wing(side).orElseThrow();
     double t = wing.sheet().thickness().nominal();
