@@ -1,6 +1,8 @@
 package sawstead.assembly;
 
 import java.util.List;
+import java.util.Optional;
+import sawstead.solid.Turn;
 import sawstead.solid.Vec;
 
 /**
@@ -8,11 +10,12 @@ import sawstead.solid.Vec;
  *
  * @param id of the thing
  * @param verdict what was found
- * @param path translations one after the other, mm, after what {@code first} names is off
+ * @param path translations one after the other, mm, after what {@code first} names is off and the
+ *     turn is made
  * @param first ids of removable parts to take off first
  * @param least clearance on the way to what it does not touch at rest, mm; infinite where there is
  *     nothing, 0 without a way
- * @param tilt degrees that it must be tilted by; 0 when it comes out upright
+ * @param turn by which it is tilted where it stands before it goes; empty when it comes out upright
  * @param obstacles what is in the way along the direction that lacks least; empty with a way
  * @param lacks how much room is missing along the direction that lacks least, mm; also told of what
  *     comes out after something is off
@@ -24,7 +27,7 @@ public record Exit(
     List<Vec> path,
     List<String> first,
     double least,
-    double tilt,
+    Optional<Turn> turn,
     List<String> obstacles,
     double lacks,
     String opening) {
@@ -54,8 +57,13 @@ public record Exit(
     obstacles = List.copyOf(obstacles);
   }
 
+  /** Degrees that it must be tilted by; 0 when it comes out upright. */
+  public double tilt() {
+    return turn.map(Turn::to).orElse(0.0);
+  }
+
   /** The same with the room that is missing before what comes first is off. */
   Exit lacking(Lack lack) {
-    return new Exit(id, verdict, path, first, least, tilt, obstacles, lack.missing(), lack.words());
+    return new Exit(id, verdict, path, first, least, turn, obstacles, lack.missing(), lack.words());
   }
 }

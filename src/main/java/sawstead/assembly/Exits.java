@@ -107,7 +107,8 @@ final class Exits {
       List<Body> others,
       List<String> first) {
     List<Vec> path = found.path().orElseThrow();
-    return new Exit(id, verdict, path, first, way.clearance(path, others), 0, List.of(), 0, "");
+    return new Exit(
+        id, verdict, path, first, way.clearance(path, others), Optional.empty(), List.of(), 0, "");
   }
 
   private List<Body> opened(BitSet set, Mover mover) {
@@ -211,7 +212,7 @@ final class Exits {
                     out.legs(),
                     List.of(),
                     new Way(stage, out.bodies()).clearance(out.legs(), still),
-                    out.degrees(),
+                    Optional.of(out.turn()),
                     List.of(),
                     0,
                     ""));
@@ -225,7 +226,7 @@ final class Exits {
         List.of(),
         List.of(),
         0,
-        0,
+        Optional.empty(),
         lack.obstacles(),
         lack.missing(),
         lack.words());

@@ -15,10 +15,10 @@ import sawstead.solid.Vec;
 /**
  * Bodies tipped about one of their lower edges, as far as they can be tipped where they stand.
  *
- * @param degrees of the tilt
+ * @param turn that tips them, from 0
  * @param bodies as they are then
  */
-record Tilt(double degrees, List<Body> bodies) {
+record Tilt(Turn turn, List<Body> bodies) {
   /** Greatest tilt of something that may hold dust, degrees (common practice, no source). */
   static final double MOST = 20;
 
@@ -48,8 +48,7 @@ record Tilt(double degrees, List<Body> bodies) {
               new Turn(high, new Vec(0, 1, 0), 0, degrees, 0));
       for (Turn turn : turns) {
         if (Sweep.of(turn, movers, others, contacts, contact).firstContact().isEmpty()) {
-          tilts.add(
-              new Tilt(degrees, movers.stream().map(b -> b.moved(turn.at(turn.to()))).toList()));
+          tilts.add(new Tilt(turn, movers.stream().map(b -> b.moved(turn.at(turn.to()))).toList()));
         }
       }
     }
@@ -59,14 +58,19 @@ record Tilt(double degrees, List<Body> bodies) {
   /**
    * A way out of something that is tipped first.
    *
-   * @param degrees of the tilt
+   * @param turn that tips it where it stands, from 0
    * @param legs translations after it, mm
    * @param bodies as they are tipped, before the first leg
    */
-  record Out(double degrees, List<Vec> legs, List<Body> bodies) {
+  record Out(Turn turn, List<Vec> legs, List<Body> bodies) {
     public Out {
       legs = List.copyOf(legs);
       bodies = List.copyOf(bodies);
+    }
+
+    /** How far it is tipped. */
+    double degrees() {
+      return turn.to();
     }
   }
 
@@ -75,7 +79,7 @@ record Tilt(double degrees, List<Body> bodies) {
     for (Tilt tilt : of(movers, others, 2 * stage.play())) {
       Optional<List<Vec>> path = new Way(stage, tilt.bodies()).out(others).path();
       if (path.isPresent()) {
-        return Optional.of(new Out(tilt.degrees(), path.get(), tilt.bodies()));
+        return Optional.of(new Out(tilt.turn(), path.get(), tilt.bodies()));
       }
     }
     return Optional.empty();

@@ -5,7 +5,7 @@ public enum DrawerPlace {
   /** In a case of its own, that stands beside the station. */
   CASE,
   /** In the cubby of the left wing. */
-  LEFT_WING,
+  WING_LEFT,
   /** In the cubby of the right wing. */
-  RIGHT_WING
+  WING_RIGHT
 }

@@ -3,6 +3,7 @@ package sawstead.check;
 import java.util.List;
 import java.util.Locale;
 import sawstead.assembly.Exit;
+import sawstead.solid.Turn;
 import sawstead.solid.Vec;
 import sawstead.station.Part;
 
@@ -69,7 +70,11 @@ final class ExitCheck implements Check {
                     about(exit),
                     at,
                     String.format(
-                        Locale.ROOT, "%s only comes out tipped by %.0f degrees", what, exit.tilt()),
+                        Locale.ROOT,
+                        "%s only comes out tipped by %.0f degrees%s",
+                        what,
+                        exit.tilt(),
+                        exit.turn().map(ExitCheck::tipped).orElse("")),
                     "empty it often, or " + remedy(scene, exit)));
         case FREE -> {
           if (Double.isFinite(exit.least())) {
@@ -85,6 +90,15 @@ final class ExitCheck implements Check {
       }
     }
     return notes.outcome();
+  }
+
+  /** Which way the top goes in a turn about an edge. */
+  private static String tipped(Turn turn) {
+    Vec top = turn.direction().cross(new Vec(0, 0, 1));
+    if (Math.abs(top.x()) > Math.abs(top.y())) {
+      return top.x() < 0 ? " to the left" : " to the right";
+    }
+    return top.y() < 0 ? " towards you" : " to the rear";
   }
 
   private static List<String> about(Exit exit) {

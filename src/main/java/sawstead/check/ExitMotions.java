@@ -8,9 +8,10 @@ import java.util.TreeMap;
 import sawstead.assembly.Exit;
 import sawstead.solid.Body;
 import sawstead.solid.Distance;
+import sawstead.solid.Motion;
 import sawstead.solid.Placement;
 import sawstead.solid.Slide;
-import sawstead.solid.Vec;
+import sawstead.solid.Turn;
 import sawstead.station.Contact;
 import sawstead.station.Mover;
 import sawstead.station.Part;
@@ -18,13 +19,13 @@ import sawstead.station.Setting;
 import sawstead.station.Station;
 
 /**
- * The ways out of what is kept in the finished station, as motions that can be made: one slide for
- * each leg of a way, begun where the one before ended. A lid that must be open is open, a panel
- * that must be off is off, and the hose is off the vac. A way that is tilted has no motion.
+ * The ways out of what is kept in the finished station, as motions that can be made: a turn where
+ * it must be tipped, and one slide for each leg of a way, each begun where the one before ended. A
+ * lid that must be open is open, a panel that must be off is off, and the hose is off the vac.
  */
 final class ExitMotions {
   /** In the id of each such motion. */
-  static final String COMES_OUT = "-comes-out";
+  private static final String COMES_OUT = "-comes-out";
 
   /** Bodies nearer than this at rest may touch on the way, mm. */
   private static final double TOUCHING = 0.01;
@@ -34,11 +35,16 @@ final class ExitMotions {
   static List<Mover> of(Station station, List<Exit> exits) {
     List<Mover> movers = new ArrayList<>();
     for (Exit exit : exits) {
-      if (exit.tilt() == 0 && station.part(exit.id()).isPresent()) {
+      if (station.part(exit.id()).isPresent()) {
         setting(station, exit).ifPresent(s -> movers.addAll(legs(station, exit, s)));
       }
     }
     return movers;
+  }
+
+  /** Whether a motion takes something out of the finished station. */
+  static boolean has(Mover mover) {
+    return mover.id().contains(COMES_OUT);
   }
 
   /** What is open and off; empty where something to be taken off is no part of its own. */
@@ -61,33 +67,42 @@ final class ExitMotions {
     return Optional.of(Setting.meanwhile(open).without(off));
   }
 
+  /**
+   * The turn, if it is tipped, and then the legs; what it touches as it then stands it may touch.
+   */
   private static List<Mover> legs(Station station, Exit exit, Setting setting) {
-    List<Mover> legs = new ArrayList<>();
-    List<Contact> contacts = touching(station, exit.id());
-    Vec begun = Vec.ZERO;
-    for (Vec leg : exit.path()) {
-      String number = exit.path().size() == 1 ? "" : "-" + (legs.size() + 1);
-      legs.add(
+    List<Mover> made = new ArrayList<>();
+    Body body = station.part(exit.id()).orElseThrow().body();
+    boolean single = exit.turn().isEmpty() && exit.path().size() == 1;
+    List<Motion> motions = new ArrayList<>();
+    exit.turn().ifPresent(motions::add);
+    exit.path().forEach(leg -> motions.add(new Slide(leg, 0, leg.length(), 0)));
+    List<Contact> contacts = touching(station, body);
+    Placement begun = Placement.identity();
+    for (Motion motion : motions) {
+      made.add(
           new Mover(
-              exit.id() + COMES_OUT + number,
+              exit.id() + COMES_OUT + (single ? "" : "-" + (made.size() + 1)),
               List.of(exit.id()),
-              new Slide(leg, 0, leg.length(), 0),
+              motion,
               contacts,
-              setting.set(Placement.at(begun))));
-      begun = begun.plus(leg);
+              setting.set(begun)));
+      begun = motion.at(motion.to()).after(begun);
+      if (motion instanceof Turn) {
+        contacts = touching(station, body.moved(begun));
+      }
     }
-    return legs;
+    return made;
   }
 
-  private static List<Contact> touching(Station station, String id) {
-    Body body = station.part(id).orElseThrow().body();
+  private static List<Contact> touching(Station station, Body body) {
     List<Contact> contacts = new ArrayList<>();
     for (Part part : station.parts().values()) {
       Body other = part.body();
-      if (!part.id().equals(id)
+      if (!part.id().equals(body.id())
           && body.box().distance(other.box()) < TOUCHING
           && Distance.between(body, other).value() < TOUCHING) {
-        contacts.add(new Contact(id, part.id()));
+        contacts.add(new Contact(body.id(), part.id()));
       }
     }
     return contacts;

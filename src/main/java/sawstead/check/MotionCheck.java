@@ -51,7 +51,7 @@ final class MotionCheck implements Check {
       boolean told =
           passage.firstContact().isEmpty()
               && passage.mover().setting().others().isEmpty()
-              && !id.contains(ExitMotions.COMES_OUT)
+              && !ExitMotions.has(passage.mover())
               && passage.leastClearance().orElse(0.0) > scene.contact();
       if (told) {
         tightest.merge(
@@ -124,7 +124,7 @@ final class MotionCheck implements Check {
             "cut the board shorter or narrower first, or stand the station elsewhere");
       }
     }
-    if (id.contains(ExitMotions.COMES_OUT) && contact.with().startsWith("room/")) {
+    if (ExitMotions.has(passage.mover()) && contact.with().startsWith("room/")) {
       return Finding.mind(
           "exit-blocked",
           about,
@@ -132,11 +132,14 @@ final class MotionCheck implements Check {
           meets + " of its way out",
           "roll the station away from there before you take it out");
     }
-    return Finding.stop(
-        "motion-blocked",
-        about,
-        contact.point(),
-        id + ": " + meets,
-        MotionRemedy.of(scene, passage, contact));
+    return PaddleBesideWheel.finding(scene, passage, contact, about)
+        .orElseGet(
+            () ->
+                Finding.stop(
+                    "motion-blocked",
+                    about,
+                    contact.point(),
+                    id + ": " + meets,
+                    MotionRemedy.of(scene, passage, contact)));
   }
 }

@@ -48,8 +48,8 @@ final class DrawersMapper {
     boolean has =
         switch (in) {
           case CASE -> true;
-          case LEFT_WING -> station.flatMap(StationWish::leftWing).isPresent();
-          case RIGHT_WING -> station.flatMap(StationWish::rightWing).isPresent();
+          case WING_LEFT -> station.flatMap(StationWish::leftWing).isPresent();
+          case WING_RIGHT -> station.flatMap(StationWish::rightWing).isPresent();
         };
     if (!has) {
       drawer.problem(

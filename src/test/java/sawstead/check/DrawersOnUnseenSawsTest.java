@@ -33,9 +33,9 @@ class DrawersOnUnseenSawsTest {
   @ValueSource(longs = {61, 62, 63, 64, 65, 66})
   void drawers_inTheWingsOfAnUnseenSaw_runOutClear(long seed) {
     String drawers =
-        "drawers:\n  - {id: one, in: left-wing}\n"
-            + "  - {id: two, in: right-wing, contents: [{id: tin, width: 60, depth: 50, height: 30}]}\n"
-            + "  - {id: three, in: right-wing}\n";
+        "drawers:\n  - {id: one, in: wing-left}\n"
+            + "  - {id: two, in: wing-right, contents: [{id: tin, width: 60, depth: 50, height: 30}]}\n"
+            + "  - {id: three, in: wing-right}\n";
     Report with = report(seed, true, drawers);
     assertEquals(UnseenSaws.stops(report(seed, true, "")), UnseenSaws.stops(with), "seed " + seed);
     assertEquals(List.of(), with.clashes(), "seed " + seed);

@@ -1,6 +1,7 @@
 package sawstead.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -10,6 +11,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import sawstead.solid.Box;
 import sawstead.solid.Recess;
+import sawstead.station.DesignException;
 import sawstead.station.Station;
 
 /** The router of models/flawed/router-meets-vac.yaml, sound again, and at its thresholds. */
@@ -117,5 +119,27 @@ class RouterCheckTest {
         List.of("mind router-fence-short"),
         grave(at.replace("right: 500", "right: " + mm(reach - NEAR))));
     assertEquals(List.of(), grave(at.replace("right: 500", "right: " + mm(reach + NEAR))));
+  }
+
+  /** The box may be as high as the motor leaves room for, and not a twentieth more. */
+  @Test
+  void drawerUnderTheRouter_thatMeetsItsMotor_isRefusedInWords() {
+    String text = sound().replace("motorLength: 300", "motorLength: 200");
+    Station without = SledBriefs.station(text);
+    double motor = box(without, "router/motor").low().z();
+    double room = motor - box(without, "wing-right/bottom").high().z() - 10;
+    assertTrue(room > 40, "room " + room);
+    String drawer = text + "\ndrawers: [{id: bits, in: wing-right, height: ";
+    assertEquals(List.of(), SledBriefs.stops(drawer + mm(room - NEAR) + "}]\n"));
+    for (String high : List.of(mm(room + NEAR), "unknown")) {
+      DesignException refused =
+          assertThrows(DesignException.class, () -> SledBriefs.station(drawer + high + "}]\n"));
+      assertTrue(refused.getMessage().contains("same wing"), refused.getMessage());
+      assertEquals("drawers[0].in", refused.path());
+      // There is no left wing that it could go to.
+      assertTrue(refused.remedy().startsWith("write `in: case`"), refused.remedy());
+      String told = refused.remedy().replaceAll("(?s).*height: ([0-9.]+ mm)`.*", "$1");
+      assertEquals(List.of(), SledBriefs.stops(drawer + told + "}]\n"), told);
+    }
   }
 }

@@ -19,7 +19,7 @@ class WorkplacesOnUnseenSawsTest {
       inserts: [{id: zero}]
       paddle: {}
       routerTable: {side: right}
-      drawers: [{id: bits, in: left-wing}, {id: papers}]
+      drawers: [{id: bits, in: wing-left}, {id: papers}]
       storage: {side: right}
       """;
 

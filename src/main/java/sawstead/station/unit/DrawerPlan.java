@@ -52,6 +52,9 @@ record DrawerPlan(
         wish.in() == DrawerPlace.CASE
             ? inCase(brief, place, wish, sheet, floor, number)
             : inWing(brief, site.orElseThrow(), wish, sheet, floor);
+    if (wish.in() != DrawerPlace.CASE) {
+      plan.refuseUnderRouter(brief, site.orElseThrow(), number);
+    }
     if (plan.width() < LEAST || plan.height() < LEAST / 2 || plan.depth() < LEAST) {
       LengthFormat words = LengthFormat.of(brief.units());
       throw new DesignException(
@@ -66,9 +69,41 @@ record DrawerPlan(
     return plan;
   }
 
+  /** A router hangs from the wing's top; under it there may be room for a low box, or none. */
+  private void refuseUnderRouter(Brief brief, Site site, int number) {
+    Side side = side();
+    if (brief.routerTable().filter(r -> r.side() == side).isEmpty()) {
+      return;
+    }
+    double lowest = RouterPlan.of(brief, site).motorLow();
+    double floor = bay.space().low().z();
+    if (floor + ROUND_BOX + height() <= lowest) {
+      return;
+    }
+    Side other = side == Side.RIGHT ? Side.LEFT : Side.RIGHT;
+    LengthFormat words = LengthFormat.of(brief.units());
+    double room = lowest - floor - 2 * ROUND_BOX;
+    throw new DesignException(
+        "drawers[" + number + "].in",
+        "the drawer and the router want the same wing: the router's motor comes down to %s, and the box goes up to %s"
+            .formatted(words.near(lowest), words.near(floor + ROUND_BOX + height())),
+        "write %s`in: case`, or hang the router in the other wing%s"
+            .formatted(
+                site.wing(other).isPresent() ? "`in: wing-" + other.word() + "` or " : "",
+                room >= LEAST
+                    ? ", or make the box low enough to pass under it (`height: "
+                        + words.near(Math.floor(room))
+                        + "`)"
+                    : ""));
+  }
+
+  private Side side() {
+    return wish.in() == DrawerPlace.WING_LEFT ? Side.LEFT : Side.RIGHT;
+  }
+
   private static DrawerPlan inWing(
       Brief brief, Site site, DrawerWish wish, Sheet sheet, Sheet floor) {
-    Side side = wish.in() == DrawerPlace.LEFT_WING ? Side.LEFT : Side.RIGHT;
+    Side side = wish.in() == DrawerPlace.WING_LEFT ? Side.LEFT : Side.RIGHT;
     Site.WingPlan wing = site.wing(side).orElseThrow();
     WingWish wingWish = site.wish().wing(side).orElseThrow();
     double t = wing.sheet().thickness().nominal();

@@ -274,11 +274,11 @@ final class DrawerUnit implements Unit {
     if (plan.shell().isPresent()) {
       return List.of(id("case-left"), id("case-right"));
     }
-    String wing = plan.wish().in() == DrawerPlace.LEFT_WING ? "wing-left/" : "wing-right/";
+    String wing = plan.wish().in() == DrawerPlace.WING_LEFT ? "wing-left/" : "wing-right/";
     if (!bay.runsAlongY()) {
       return List.of(wing + "front", wing + "rear");
     }
-    return plan.wish().in() == DrawerPlace.LEFT_WING
+    return plan.wish().in() == DrawerPlace.WING_LEFT
         ? List.of(wing + "outer", wing + "inner")
         : List.of(wing + "inner", wing + "outer");
   }

@@ -80,8 +80,14 @@ record PaddlePlan(
 
   private static final double ROUND_WHEEL = 15;
 
-  /** Board on either side of the switch's middle. */
-  private static final double LEAST_HALF = 70;
+  /** The air round the wheel without which it touches. */
+  private static final double BARE = 1;
+
+  /** Board beside a window that is open at the top, where a pivot screw holds. */
+  private static final double LEAST_EAR = 25;
+
+  /** Board beside the press block. */
+  private static final double BESIDE_PRESS = 10;
 
   /** Least height of the axis over the stop, and board below the stop. */
   private static final double LEAST_LEVER = 15;
@@ -109,6 +115,7 @@ record PaddlePlan(
             .orElse(place.feet());
     PaddlePlan plan = new PaddlePlan(brief, place, wish, sheet, front, low, 0, 0);
     plan.demandLever();
+    plan.demandRoomBesideWheel();
     double nearest = plan.sillFace() - plan.t() / 2 - AIR;
     for (double back = 0; back <= FURTHEST; back++) {
       plan = plan.at(nearest - back);
@@ -354,31 +361,74 @@ record PaddlePlan(
     return new Area(x[0], x[1], axisY - t() / 2, axisY + t() / 2);
   }
 
-  /** From where to where the board reaches along x: clear of a hand-wheel at the front. */
+  /**
+   * From where to where the board reaches along x: with its cheeks clear of a hand-wheel at the
+   * front at every tilt, as far as switch and stop allow.
+   */
   private double[] across() {
     double middle = spot().x().nominal();
     double left = middle - wish.width().nominal() / 2;
     double right = middle + wish.width().nominal() / 2;
-    HandWheel wheel = place.saw().wheel();
-    if (wheel.side() == Side.FRONT) {
-      double room = wheel.diameter().nominal() / 2 + ROUND_WHEEL + t() + WASHER;
-      double at = wheel.at().nominal();
-      double swung = swung(wheel);
-      if (at > middle) {
-        right = Math.max(middle + LEAST_HALF, Math.min(right, Math.min(at, swung) - room));
+    if (isWheelBefore()) {
+      double room = besideWheel(place.saw().tilt().degrees().nominal(), ROUND_WHEEL);
+      if (isWheelRight()) {
+        right = Math.max(least()[1], Math.min(right, room));
       } else {
-        left = Math.min(middle - LEAST_HALF, Math.max(left, Math.max(at, swung) + room));
+        left = Math.min(least()[0], Math.max(left, room));
       }
     }
     return new double[] {left, right};
   }
 
-  /** x of the wheel's middle with the blade tilted; the axis is the line of the table's top. */
-  private double swung(HandWheel wheel) {
-    double angle = Math.toRadians(place.saw().tilt().degrees().nominal());
-    double sense = place.saw().tilt().side() == Side.RIGHT ? -1 : 1;
-    return wheel.at().nominal() * Math.cos(angle)
-        + sense * wheel.below().nominal() * Math.sin(angle);
+  /** The least board: round the start's window, at its pivots, behind the press block. */
+  private double[] least() {
+    Box window = window();
+    double beside = window.high().z() < axisZ() - OVER_AXIS ? OVER_WINDOW : LEAST_EAR;
+    double half = (isBeside() ? t() : PRESS_WIDE) / 2 + BESIDE_PRESS;
+    return new double[] {
+      Math.min(window.low().x() - beside, stopX() - half),
+      Math.max(window.high().x() + beside, stopX() + half)
+    };
+  }
+
+  /** Whether a hand-wheel stands out from the front as far as the paddle reaches back. */
+  private boolean isWheelBefore() {
+    HandWheel wheel = place.saw().wheel();
+    return wheel.side() == Side.FRONT && place.body().front() - wheel.out().nominal() < front;
+  }
+
+  private boolean isWheelRight() {
+    return place.saw().wheel().at().nominal() > spot().x().nominal();
+  }
+
+  /** Where the board may end toward the wheel, so that its cheek still has air before it. */
+  private double besideWheel(double degrees, double air) {
+    double cheek = t() + WASHER;
+    double reach =
+        new WheelSwing(place.saw(), place.top())
+            .reach(degrees, Math.min(low, bottom()), top(), air, isWheelRight());
+    return isWheelRight() ? reach - cheek : reach + cheek;
+  }
+
+  private void demandRoomBesideWheel() {
+    if (!isWheelBefore()) {
+      return;
+    }
+    double middle = spot().x().nominal();
+    double has = Math.abs(besideWheel(0, BARE) - middle);
+    double needs = Math.abs(least()[isWheelRight() ? 1 : 0] - middle);
+    boolean past = isWheelRight() == besideWheel(0, BARE) < middle;
+    if (past || has < needs) {
+      LengthFormat words = LengthFormat.of(brief.units());
+      double cheek = t() + WASHER + BARE;
+      throw new DesignException(
+          "saw.wheel",
+          "between the switch's middle and the hand-wheel there are %s, and half a paddle with its cheek needs %s"
+              .formatted(
+                  words.near(Math.max(0, (past ? -has : has) + cheek)), words.near(needs + cheek)),
+          "measure saw.switch.x, saw.wheel.at and saw.wheel.diameter again; where the wheel is that"
+              + " near, leave `paddle` out");
+    }
   }
 
   /** Upper edge of the sill: below the switch, which a hand still reaches, and below the block. */

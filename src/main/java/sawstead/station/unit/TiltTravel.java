@@ -16,8 +16,8 @@ import sawstead.station.Draft;
 import sawstead.station.Mover;
 import sawstead.station.Part;
 import sawstead.station.PartKind;
+import sawstead.station.SawPlace;
 import sawstead.station.Setting;
-import sawstead.station.Site;
 import sawstead.station.Unit;
 
 /**
@@ -34,10 +34,10 @@ final class TiltTravel implements Unit {
 
   static final String ID = "saw/tilts";
 
-  private final Site site;
+  private final SawPlace place;
 
-  TiltTravel(Site site) {
-    this.site = site;
+  TiltTravel(SawPlace place) {
+    this.place = place;
   }
 
   @Override
@@ -45,7 +45,7 @@ final class TiltTravel implements Unit {
 
   @Override
   public void join(Draft draft) {
-    Saw saw = site.saw();
+    Saw saw = place.saw();
     double degrees = saw.tilt().degrees().nominal();
     if (degrees <= 0) {
       return;
@@ -63,15 +63,15 @@ final class TiltTravel implements Unit {
         new Mover(
             ID,
             all.stream().filter(swinging::contains).toList(),
-            new Turn(new Vec(0, 0, site.levels().table()), new Vec(0, sense, 0), 0, degrees, 0),
+            new Turn(new Vec(0, 0, place.top()), new Vec(0, sense, 0), 0, degrees, 0),
             List.of(),
             Setting.aside(all.stream().filter(id -> !swinging.contains(id)).toList())
                 .with(saw.tilt().trunnion().map(this::trunnion).stream().toList())));
   }
 
   private Part trunnion(Trunnion trunnion) {
-    double table = site.levels().table();
-    double under = table - site.saw().table().thickness().nominal();
+    double table = place.top();
+    double under = table - place.saw().table().thickness().nominal();
     Box box = Area.of(trunnion.area()).between(table - trunnion.bottom().nominal(), under);
     return Part.box(PartKind.ENVELOPE, "saw/trunnion", box, 0);
   }

@@ -61,7 +61,14 @@ public final class Units {
             });
     place
         .filter(p -> brief.paddle().isPresent())
-        .ifPresent(p -> units.add(new PaddleUnit(PaddlePlan.of(brief, p, site), site)));
+        .ifPresent(
+            p -> {
+              units.add(new PaddleUnit(PaddlePlan.of(brief, p, site), site));
+              if (site.isEmpty()) {
+                // A hand-wheel swings past the paddle on a bench as on a station.
+                units.add(new TiltTravel(p));
+              }
+            });
     site.filter(s -> brief.routerTable().isPresent())
         .map(s -> RouterPlan.of(brief, s))
         .ifPresent(
@@ -107,7 +114,7 @@ public final class Units {
     }
     units.add(new PortUnit(site));
     units.add(new GaugeTravel(site));
-    units.add(new TiltTravel(site));
+    units.add(new TiltTravel(SawPlace.of(site)));
     units.add(new FeedUnit(site));
     return units;
   }
