@@ -13,6 +13,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.logging.LogManager;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
+import sawstead.preview.look.Faces;
 
 /** Starts JavaFX once, or says plainly why it cannot be started. */
 public final class Toolkit {
@@ -60,6 +61,7 @@ public final class Toolkit {
           "use check and build, which need no graphics; or update the driver, or start with"
               + " -Dprism.order=es2 (Linux, macOS) or d3d (Windows)");
     }
+    Faces.load();
     running = true;
   }
 

@@ -5,28 +5,27 @@ import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import sawstead.measure.Unit;
+import sawstead.preview.look.Faces;
+import sawstead.preview.look.SharpCanvas;
 import sawstead.preview.look.Tokens;
 
 /** A measuring tape, drawn to the scale of what it measures, with a thumb to pull. */
-public final class Tape extends Region {
+public final class Tape extends SharpCanvas {
   private static final double HEIGHT = 74;
   private static final double TOP = 20;
   private static final double SIDE = 18;
   private static final double COARSE = 20;
   private static final double FINE = 200;
 
-  private final Canvas canvas = new Canvas();
   private final DoubleProperty value = new SimpleDoubleProperty(this, "value");
   private Tokens look = Tokens.of(false);
   private Optional<Run> run = Optional.empty();
@@ -35,7 +34,6 @@ public final class Tape extends Region {
 
   /** A blank tape. */
   public Tape() {
-    getChildren().add(canvas);
     setPrefHeight(HEIGHT);
     setMinHeight(HEIGHT);
     setMaxHeight(HEIGHT);
@@ -43,8 +41,8 @@ public final class Tape extends Region {
     setFocusTraversable(true);
     getStyleClass().add("tape");
     setAccessibleRole(AccessibleRole.SLIDER);
-    value.addListener(o -> draw());
-    focusedProperty().addListener(o -> draw());
+    value.addListener(o -> redraw());
+    focusedProperty().addListener(o -> redraw());
     addEventHandler(MouseEvent.MOUSE_PRESSED, this::pull);
     addEventHandler(MouseEvent.MOUSE_DRAGGED, this::pull);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
@@ -61,27 +59,20 @@ public final class Tape extends Region {
     unit = inUnit;
     run.ifPresent(r -> value.set(clamp(r, value.get())));
     setDisable(run.isEmpty());
-    draw();
+    redraw();
   }
 
   /** What the thumb reads, printed above the tape. */
   void read(String words) {
     reads = words;
     setAccessibleText(words);
-    draw();
+    redraw();
   }
 
   /** Light or dark. */
   public void look(Tokens tokens) {
     look = tokens;
-    draw();
-  }
-
-  @Override
-  protected void layoutChildren() {
-    canvas.setWidth(getWidth());
-    canvas.setHeight(getHeight());
-    draw();
+    redraw();
   }
 
   /** Pixels from the left of a parameter. */
@@ -127,11 +118,10 @@ public final class Tape extends Region {
     return Math.max(Math.min(r.from(), r.to()), Math.min(Math.max(r.from(), r.to()), wanted));
   }
 
-  private void draw() {
-    GraphicsContext g = canvas.getGraphicsContext2D();
+  @Override
+  protected void draw(GraphicsContext g) {
     double w = getWidth();
     double bottom = HEIGHT - 8;
-    g.clearRect(0, 0, w, HEIGHT);
     if (w < 2 * SIDE || run.isEmpty()) {
       return;
     }
@@ -144,7 +134,7 @@ public final class Tape extends Region {
     g.setFill(ink);
     g.setTextAlign(TextAlignment.CENTER);
     g.setTextBaseline(VPos.TOP);
-    g.setFont(Font.font("System", FontWeight.BOLD, 13));
+    g.setFont(Font.font(Faces.SANS, FontWeight.BOLD, 13));
     for (Marks.Mark mark : Marks.of(r, unit, w - 2 * SIDE)) {
       double x = Math.rint(pixel(mark.at())) + 0.5;
       g.setLineWidth(mark.rank() == 0 ? 1.6 : 1);
@@ -188,7 +178,7 @@ public final class Tape extends Region {
     g.setTextAlign(TextAlignment.RIGHT);
     g.setTextBaseline(VPos.TOP);
     g.setFill(look.colour("ink"));
-    g.setFont(Font.font("System", FontWeight.BOLD, 13));
+    g.setFont(Font.font(Faces.SANS, FontWeight.BOLD, 13));
     g.fillText(r.says(), w - 8, 1);
     double room = w - 30 - new Width(r.says()).pixels(g.getFont());
     g.setTextAlign(TextAlignment.LEFT);

@@ -3,51 +3,41 @@ package sawstead.preview.text;
 import java.util.Set;
 import javafx.application.Platform;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.TextArea;
-import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
+import sawstead.preview.look.SharpCanvas;
 import sawstead.preview.look.Tokens;
 
 /** Line numbers beside a text area that does not wrap, with an octagon at lines with a flaw. */
-final class Gutter extends Region {
+final class Gutter extends SharpCanvas {
   private static final double WIDTH = 58;
   private static final double PAD = 6;
 
-  private final Canvas canvas = new Canvas();
   private final TextArea area;
   private Set<Integer> flawed = Set.of();
   private Tokens look = Tokens.of(false);
 
   Gutter(TextArea area) {
     this.area = area;
-    getChildren().add(canvas);
     setMinWidth(WIDTH);
     setMaxWidth(WIDTH);
     getStyleClass().add("gutter");
-    area.scrollTopProperty().addListener(o -> draw());
-    area.textProperty().addListener(o -> Platform.runLater(this::draw));
-    area.fontProperty().addListener(o -> draw());
+    area.scrollTopProperty().addListener(o -> redraw());
+    area.textProperty().addListener(o -> Platform.runLater(this::redraw));
+    area.fontProperty().addListener(o -> redraw());
   }
 
   void mark(Set<Integer> lines) {
     flawed = lines;
-    draw();
+    redraw();
   }
 
   void look(Tokens tokens) {
     look = tokens;
-    draw();
-  }
-
-  @Override
-  protected void layoutChildren() {
-    canvas.setWidth(getWidth());
-    canvas.setHeight(getHeight());
-    draw();
+    redraw();
   }
 
   /** As the area draws them: its one text node, shared out among its lines. */
@@ -60,9 +50,8 @@ final class Gutter extends Region {
     return probe.getLayoutBounds().getHeight();
   }
 
-  private void draw() {
-    GraphicsContext g = canvas.getGraphicsContext2D();
-    g.clearRect(0, 0, getWidth(), getHeight());
+  @Override
+  protected void draw(GraphicsContext g) {
     long lines = area.getText().chars().filter(c -> c == '\n').count() + 1;
     double height = lineHeight(lines);
     double top = PAD - area.getScrollTop();

@@ -1,28 +1,26 @@
 package sawstead.preview.walk;
 
 import javafx.geometry.VPos;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
+import sawstead.preview.look.Faces;
+import sawstead.preview.look.SharpCanvas;
 import sawstead.preview.look.Tokens;
 import sawstead.walk.Drawing;
 import sawstead.walk.Drawing.Stroke;
 
 /** A drawing with a pencil: thin lines, and what is to be measured in cobalt with arrow heads. */
-final class DrawnPicture extends Region {
+final class DrawnPicture extends SharpCanvas {
   private static final double MARGIN = 1.5;
   private static final double HEAD = 9;
 
-  private final Canvas canvas = new Canvas();
   private Tokens look = Tokens.of(false);
   private Drawing drawing;
 
   DrawnPicture() {
-    getChildren().add(canvas);
     setMinSize(240, 130);
     setPrefSize(760, 400);
     getStyleClass().add("drawn-picture");
@@ -30,20 +28,13 @@ final class DrawnPicture extends Region {
 
   void look(Tokens tokens) {
     look = tokens;
-    draw();
+    redraw();
   }
 
   /** Shows a drawing, or a blank page. */
   void show(Drawing wanted) {
     drawing = wanted;
-    draw();
-  }
-
-  @Override
-  protected void layoutChildren() {
-    canvas.setWidth(getWidth());
-    canvas.setHeight(getHeight());
-    draw();
+    redraw();
   }
 
   private double unit() {
@@ -59,9 +50,8 @@ final class DrawnPicture extends Region {
     return getHeight() / 2 + (line - Drawing.HIGH / 2.0) * 2 * unit();
   }
 
-  private void draw() {
-    GraphicsContext g = canvas.getGraphicsContext2D();
-    g.clearRect(0, 0, getWidth(), getHeight());
+  @Override
+  protected void draw(GraphicsContext g) {
     if (drawing == null || getWidth() < 1) {
       return;
     }
@@ -87,7 +77,7 @@ final class DrawnPicture extends Region {
       g.strokeOval(x(round.x()) - r, y(round.y()) - r, 2 * r, 2 * r);
     } else if (stroke instanceof Stroke.Word word) {
       g.setFill(look.colour("ink-soft"));
-      g.setFont(Font.font("System", Math.max(11, 1.5 * unit())));
+      g.setFont(Font.font(Faces.SANS, Math.max(11, 1.5 * unit())));
       g.fillText(word.text(), x(word.x()), y(word.y()));
     }
   }
@@ -105,7 +95,7 @@ final class DrawnPicture extends Region {
     double length = Math.max(1e-9, Math.hypot(x1 - x0, y1 - y0));
     head(g, x0, y0, (x0 - x1) / length, (y0 - y1) / length);
     head(g, x1, y1, (x1 - x0) / length, (y1 - y0) / length);
-    g.setFont(Font.font("System", FontWeight.BOLD, Math.max(13, 2 * unit())));
+    g.setFont(Font.font(Faces.SANS, FontWeight.BOLD, Math.max(13, 2 * unit())));
     g.fillText("?", (x0 + x1) / 2 + 8, (y0 + y1) / 2 - 1.6 * unit());
   }
 

@@ -44,6 +44,7 @@ final class Desk {
   private final Path file;
   private final Consumer<String> title;
   private final BorderPane root = new BorderPane();
+  private final Magnifier magnifier = new Magnifier(root);
   private final FloorView floor = new FloorView();
   private final TagColumn tags = new TagColumn(this::visit, this::visit, this::change);
   private final TapeBar tape = new TapeBar(this::pulled);
@@ -80,8 +81,8 @@ final class Desk {
     floor.requestFocus();
   }
 
-  BorderPane root() {
-    return root;
+  Magnifier root() {
+    return magnifier;
   }
 
   FloorView floor() {
@@ -100,6 +101,13 @@ final class Desk {
     key(scene, KeyCode.P, tape::playOrStop);
     key(scene, KeyCode.O, this::openOther);
     scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), Keys::show);
+    for (KeyCode plus : List.of(KeyCode.PLUS, KeyCode.EQUALS, KeyCode.ADD)) {
+      key(scene, plus, magnifier::larger);
+    }
+    for (KeyCode minus : List.of(KeyCode.MINUS, KeyCode.SUBTRACT)) {
+      key(scene, minus, magnifier::smaller);
+    }
+    key(scene, KeyCode.DIGIT0, magnifier::usual);
   }
 
   private static void key(Scene scene, KeyCode code, Runnable does) {
@@ -138,9 +146,9 @@ final class Desk {
   void look(Tokens tokens) {
     boolean other = look.dark() != tokens.dark();
     look = tokens;
-    root.getStyleClass().remove("dark");
+    magnifier.getStyleClass().remove("dark");
     if (tokens.dark()) {
-      root.getStyleClass().add("dark");
+      magnifier.getStyleClass().add("dark");
     }
     tape.look(tokens);
     brief.look(tokens);

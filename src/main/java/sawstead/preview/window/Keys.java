@@ -24,6 +24,7 @@ final class Keys {
         Ctrl+Z, Ctrl+Y   undo, redo          Ctrl+R   read the file again
         Ctrl+B   the brief                   Ctrl+E   write the files
         Ctrl+P   play or stop                Ctrl+D   light or dark
+        Ctrl and + or -   everything larger or smaller;  Ctrl+0   as usual
         F1   this list""";
 
   private Keys() {}

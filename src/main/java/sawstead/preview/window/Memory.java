@@ -56,12 +56,18 @@ public final class Memory {
     return kept.map(k -> k.getDouble("height", otherwise)).orElse(otherwise);
   }
 
-  /** Keeps the size of a window that is about to close. */
-  void window(Stage stage) {
+  /** How many times as large as usual everything was shown. */
+  double times() {
+    return kept.map(k -> k.getDouble("times", 1)).orElse(1.0);
+  }
+
+  /** Keeps the size of a window that is about to close, and how large everything is in it. */
+  void window(Stage stage, double times) {
     kept.ifPresent(
         k -> {
           k.putDouble("width", stage.getScene().getWidth());
           k.putDouble("height", stage.getScene().getHeight());
+          k.putDouble("times", times);
         });
   }
 }

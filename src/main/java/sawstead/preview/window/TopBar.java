@@ -82,11 +82,15 @@ final class TopBar extends VBox {
                 measure.fire();
               }
             });
+    Button larger = button("A+", desk.root()::larger, "everything larger, Ctrl and +");
+    larger.setId("larger");
+    Button smaller = button("A\u2212", desk.root()::smaller, "everything smaller, Ctrl and -");
+    smaller.setId("smaller");
     Button open = button("Open", desk::openOther, "Ctrl+O, or drag a brief in");
     open.setId("open");
     Button keys = button("?", Keys::show, "all keys, F1");
     keys.setId("keys");
-    first.getChildren().addAll(open, brief, save, files, dark, keys);
+    first.getChildren().addAll(open, brief, save, files, smaller, larger, dark, keys);
     HBox second = new HBox(6);
     second.getStyleClass().add("second-row");
     second.setAlignment(Pos.CENTER_LEFT);

@@ -69,7 +69,7 @@ public final class Window {
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
     double width = Math.min(wantedWidth, screen.getWidth());
     double height = Math.min(wantedHeight, screen.getHeight());
-    window.put(file, width, height);
+    window.put(file, width, height, memory.times());
     Stage stage = window.stage;
     stage.setOnCloseRequest(
         e -> {
@@ -77,15 +77,17 @@ public final class Window {
             e.consume();
           }
         });
-    stage.addEventHandler(WindowEvent.WINDOW_HIDING, e -> memory.window(stage));
+    stage.addEventHandler(
+        WindowEvent.WINDOW_HIDING, e -> memory.window(stage, window.desk.root().times()));
     stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, e -> window.desk.close());
     stage.show();
     window.desk.floor().requestFocus();
     return stage;
   }
 
-  private void put(Path file, double width, double height) {
+  private void put(Path file, double width, double height, double times) {
     desk = new Desk(file, stage::setTitle);
+    desk.root().times(times);
     Scene scene = new Scene(desk.root(), width, height);
     scene.getStylesheets().add(Tokens.address());
     desk.keys(scene);
@@ -103,8 +105,9 @@ public final class Window {
   private void other(Path file) {
     if (desk.mayClose()) {
       Scene now = stage.getScene();
+      double times = desk.root().times();
       desk.close();
-      put(file, now.getWidth(), now.getHeight());
+      put(file, now.getWidth(), now.getHeight(), times);
     }
   }
 
