@@ -20,7 +20,7 @@ public final class Inspector {
     }
     findings.sort(Finding.WORST_FIRST);
     return new Report(
-        scene.station(),
+        scene.whole(),
         scene.clashes(),
         scene.gaps(),
         scene.passages(),

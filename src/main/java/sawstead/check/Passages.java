@@ -35,6 +35,11 @@ final class Passages {
         .toList();
   }
 
+  /** One motion by its id; nothing if there is none. */
+  static List<Passage> ofOne(Station station, String id, double contact) {
+    return station.mover(id).stream().map(m -> passage(station, m, contact)).toList();
+  }
+
   private static Passage passage(Station station, Mover mover, double contact) {
     List<Contact> contacts = contacts(station, mover);
     Mover complete =

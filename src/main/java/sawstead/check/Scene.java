@@ -11,7 +11,11 @@ import sawstead.station.Part;
 import sawstead.station.PartKind;
 import sawstead.station.Station;
 
-/** A station on the bench of the inspector, with what several checks look at. */
+/**
+ * A station on the bench of the inspector, with what several checks look at. Each is found when a
+ * check first asks for it, so that a single check can be asked without the labour of all. For one
+ * thread.
+ */
 final class Scene {
   /** Contact tolerance where the brief names no station, mm. */
   private static final double USUAL_CONTACT = 0.05;
@@ -20,12 +24,19 @@ final class Scene {
   private final double contact;
   private final Words words;
   private final List<Part> parts;
-  private final List<Clash> clashes;
-  private final List<Passage> passages;
-  private final List<Gap> gaps;
-  private final BuildPlan plan;
+  private final Optional<String> onlyMotion;
+  private List<Clash> clashes;
+  private List<Passage> passages;
+  private List<Gap> gaps;
+  private BuildPlan plan;
+  private Station whole;
 
   Scene(Station designed) {
+    this(designed, Optional.empty());
+  }
+
+  private Scene(Station designed, Optional<String> motion) {
+    onlyMotion = motion;
     contact =
         designed
             .brief()
@@ -33,17 +44,27 @@ final class Scene {
             .map(StationWish::contact)
             .map(m -> m.nominal())
             .orElse(USUAL_CONTACT);
-    plan = Assembly.plan(designed, contact);
-    station = designed.with(ExitMotions.of(designed, plan.exits()));
+    station = designed;
     words = new Words(station.brief().units());
     parts = List.copyOf(station.parts().values());
-    clashes = Clashes.in(bodies(), contact);
-    passages = Passages.of(station, contact);
-    gaps = Gaps.of(parts, contact);
   }
 
+  /** Where no other motion than this is made; nothing can come out of the station then. */
+  static Scene ofOneMotion(Station designed, String id) {
+    return new Scene(designed, Optional.of(id));
+  }
+
+  /** As it was designed. */
   Station station() {
     return station;
+  }
+
+  /** With the ways out of what is kept in it, which the order of building finds, as motions. */
+  Station whole() {
+    if (whole == null) {
+      whole = station.with(ExitMotions.of(station, plan().exits()));
+    }
+    return whole;
   }
 
   Brief brief() {
@@ -80,19 +101,35 @@ final class Scene {
   }
 
   List<Clash> clashes() {
+    if (clashes == null) {
+      clashes = Clashes.in(bodies(), contact);
+    }
     return clashes;
   }
 
+  /** How every motion went, the ways out among them. */
   List<Passage> passages() {
+    if (passages == null) {
+      passages =
+          onlyMotion
+              .map(id -> Passages.ofOne(station, id, contact))
+              .orElseGet(() -> Passages.of(whole(), contact));
+    }
     return passages;
   }
 
   List<Gap> gaps() {
+    if (gaps == null) {
+      gaps = Gaps.of(parts, contact);
+    }
     return gaps;
   }
 
   /** How it is built. */
   BuildPlan plan() {
+    if (plan == null) {
+      plan = Assembly.plan(station, contact);
+    }
     return plan;
   }
 }

@@ -122,7 +122,15 @@ final class Cards {
     node.path("then").path("enum").forEach(w -> choices.add(w.asText()));
     choices.add(Field.WRITE_OUT);
     return new Field(
-        path, title("", node), node.path("description").asText(), "left out", choices, false, 0, 0);
+        path,
+        title("", node),
+        node.path("description").asText(),
+        "left out",
+        choices,
+        Scale.NONE,
+        "",
+        0,
+        0);
   }
 
   private static Field field(String path, JsonNode node) {
@@ -138,9 +146,22 @@ final class Cards {
         node.path("description").asText(),
         hint(node),
         choices,
-        node.path("x-unit").asText().equals("mm"),
-        node.path("x-min").asDouble(Double.NEGATIVE_INFINITY),
-        node.path("x-max").asDouble(Double.POSITIVE_INFINITY));
+        scale(node),
+        node.path("x-unit").asText(),
+        limit(node, "min", Double.NEGATIVE_INFINITY),
+        limit(node, "max", Double.POSITIVE_INFINITY));
+  }
+
+  private static Scale scale(JsonNode node) {
+    String unit = node.path("x-unit").asText();
+    if (unit.isEmpty()) {
+      return node.path("type").asText().equals("integer") ? Scale.COUNT : Scale.NONE;
+    }
+    return unit.equals("mm") ? Scale.LENGTH : Scale.AMOUNT;
+  }
+
+  private static double limit(JsonNode node, String which, double without) {
+    return node.path("x-" + which).asDouble(node.path(which + "imum").asDouble(without));
   }
 
   private static String hint(JsonNode node) {

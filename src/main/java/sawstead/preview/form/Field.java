@@ -11,8 +11,9 @@ import java.util.Objects;
  * @param means what is meant, for who wants to know more
  * @param hint what stands there when nothing is written: the default, or an example
  * @param choices words to choose from; empty for free text
- * @param length whether it is a length, which can be stepped
- * @param min least that is accepted, in mm of a length
+ * @param scale what kind of number it is
+ * @param unit of {@code min} and {@code max}; empty for none
+ * @param min least that is accepted
  * @param max greatest that is accepted
  */
 record Field(
@@ -21,7 +22,8 @@ record Field(
     String means,
     String hint,
     List<String> choices,
-    boolean length,
+    Scale scale,
+    String unit,
     double min,
     double max) {
   /** The choice that writes a section out. */
@@ -30,6 +32,12 @@ record Field(
   Field {
     Objects.requireNonNull(path, "path");
     Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(scale, "scale");
     choices = List.copyOf(choices);
+  }
+
+  /** The same with other words for a title. */
+  Field titled(String words) {
+    return new Field(path, words, means, hint, choices, scale, unit, min, max);
   }
 }

@@ -1,6 +1,7 @@
 package sawstead.preview.form;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -15,13 +16,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import sawstead.measure.Unit;
 
-/** One value of the form: its title, where it is written or chosen, and a slider for a length. */
+/** One value of the form: its title, where it is written or chosen, and a slider for a number. */
 final class FieldRow extends VBox {
   private final Field field;
   private final FormPane.Changes changes;
   private final TextField text = new TextField();
   private final ComboBox<String> choice = new ComboBox<>();
-  private final Slider slider = new Slider();
+  private final MarkedSlider track = new MarkedSlider();
+  private final Slider slider = track.slider();
   private Unit unit = Unit.MM;
   private Optional<Range> range = Optional.empty();
   private boolean filling;
@@ -49,7 +51,7 @@ final class FieldRow extends VBox {
     HBox.setHgrow(text, Priority.ALWAYS);
     text.textProperty().addListener((o, was, is) -> changed(is));
     line.getChildren().add(text);
-    if (field.length()) {
+    if (field.scale() != Scale.NONE) {
       text.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
       line.getChildren().addAll(step("\u2212", false), step("+", true));
       addSlider();
@@ -58,8 +60,7 @@ final class FieldRow extends VBox {
 
   private void addSlider() {
     slider.setAccessibleText(field.title());
-    slider.getStyleClass().add("field-slider");
-    VBox.setMargin(slider, new Insets(0, 0, 4, Title.WIDTH + 8));
+    VBox.setMargin(track, new Insets(0, 0, 4, Title.WIDTH + 8));
     slider.valueProperty().addListener((o, was, is) -> slid(is.doubleValue()));
     slider
         .valueChangingProperty()
@@ -69,7 +70,7 @@ final class FieldRow extends VBox {
                 range.ifPresent(r -> changed(r.text(slider.getValue())));
               }
             });
-    getChildren().add(slider);
+    getChildren().add(track);
     sliderFollows("");
   }
 
@@ -90,29 +91,26 @@ final class FieldRow extends VBox {
 
   /** The slider keeps its range as long as the value lies well within it. */
   private void sliderFollows(String value) {
-    if (!field.length() || slider.isValueChanging()) {
+    if (field.scale() == Scale.NONE || slider.isValueChanging()) {
       return;
     }
-    Optional<Range> fresh = Range.of(value, unit, field.min(), field.max());
-    slider.setVisible(fresh.isPresent());
-    slider.setManaged(fresh.isPresent());
+    Optional<Range> fresh = Range.of(field, value, unit);
+    track.setVisible(fresh.isPresent());
+    track.setManaged(fresh.isPresent());
     if (fresh.isEmpty()) {
       range = fresh;
       return;
     }
-    double at = fresh.get().at();
-    boolean well =
-        range.isPresent()
-            && range.get().unit() == unit
-            && range.get().band().equals(fresh.get().band())
-            && at > range.get().low()
-            && at < range.get().high();
-    range = well ? range : fresh;
+    lay(range.filter(r -> r.holds(fresh.get())).orElse(fresh.get()), fresh.get().at());
+  }
+
+  private void lay(Range along, double at) {
+    range = Optional.of(along);
     boolean before = filling;
     filling = true;
-    slider.setMin(range.get().low());
-    slider.setMax(range.get().high());
-    slider.setBlockIncrement(range.get().mark());
+    slider.setMin(along.low());
+    slider.setMax(along.high());
+    slider.setBlockIncrement(along.mark());
     slider.setValue(at);
     filling = before;
   }
@@ -143,11 +141,25 @@ final class FieldRow extends VBox {
   }
 
   private void step(boolean up) {
-    Steps.next(text.getText(), unit, up).ifPresent(text::setText);
+    String now = text.getText();
+    Optional<String> next =
+        field.scale() == Scale.LENGTH
+            ? Steps.next(now, unit, up)
+            : Range.of(field, now, unit).map(r -> r.text(r.at() + (up ? r.mark() : -r.mark())));
+    next.ifPresent(text::setText);
   }
 
   Field field() {
     return field;
+  }
+
+  /** Marks the value at which what was found wrong is mended, or no longer. */
+  void mark(Optional<String> value) {
+    Optional<Range> place = value.flatMap(v -> Range.of(field, v, unit));
+    if (place.isPresent() && range.isPresent() && !slider.isValueChanging()) {
+      lay(range.get().reaching(place.get().at()), slider.getValue());
+    }
+    track.mark(place.map(r -> OptionalDouble.of(r.at())).orElse(OptionalDouble.empty()));
   }
 
   /** Shows what the text of the brief says; does not count as filling in. */

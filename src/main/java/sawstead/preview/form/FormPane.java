@@ -19,18 +19,18 @@ import javafx.scene.layout.VBox;
 import sawstead.intake.BriefSchema;
 import sawstead.intake.BriefSpans;
 import sawstead.measure.Unit;
+import sawstead.preview.bench.Dial;
+import sawstead.preview.bench.Trial;
 
 /** The form: a card for each thing, opened when one wants it. */
 public final class FormPane extends ScrollPane {
-  private static final String BEARING = "What bears on it";
-
   private final VBox cards = new VBox(10);
   private final Changes changes;
   private final Map<TitledPane, List<FieldRow>> rows = new LinkedHashMap<>();
   private final Map<String, Field> known = new LinkedHashMap<>();
   private List<Card> shown = List.of();
   private Map<String, BriefSpans.Span> spans = Map.of();
-  private Optional<Card> bearing = Optional.empty();
+  private Optional<MendPane> mend = Optional.empty();
 
   /** Hears what is done with the form. */
   public interface Changes {
@@ -76,14 +76,7 @@ public final class FormPane extends ScrollPane {
       build();
     }
     rows.values().forEach(list -> list.forEach(this::fill));
-  }
-
-  /** Paths of all lengths that the text has. */
-  public List<String> lengths() {
-    return known.values().stream()
-        .filter(f -> f.length() && value(f.path()).isPresent())
-        .map(Field::path)
-        .toList();
+    mend.ifPresent(m -> m.follow(plain(), unit()));
   }
 
   /** Paths of all values that the text has. */
@@ -92,42 +85,57 @@ public final class FormPane extends ScrollPane {
   }
 
   /**
-   * Puts the values that bear on something on a card of their own, on top.
-   *
-   * @param about what they bear on, in words
-   * @param paths of the values; none takes the card away
+   * What may be tried: every number that is written, and every choice in a section that is written,
+   * whether it is or not.
    */
-  public void bearing(String about, List<String> paths) {
-    List<Field> fields = new ArrayList<>();
-    paths.forEach(
-        p ->
-            Optional.ofNullable(known.get(p))
-                .ifPresent(
-                    f ->
-                        fields.add(
-                            new Field(
-                                f.path(),
-                                f.title() + "\n" + breakable(f.path()),
-                                f.means(),
-                                f.hint(),
-                                f.choices(),
-                                f.length(),
-                                f.min(),
-                                f.max()))));
-    Optional<Card> wanted =
-        fields.isEmpty()
-            ? Optional.empty()
-            : Optional.of(new Card(BEARING, about, List.of(new Card.Group("", fields, "", 0))));
-    if (!wanted.equals(bearing)) {
-      bearing = wanted;
-      build();
-      setVvalue(0);
+  public List<Dial> dials() {
+    List<Dial> dials = new ArrayList<>();
+    for (Field field : known.values()) {
+      Optional<String> value = value(field.path());
+      if (!field.choices().isEmpty() && isChoice(field)) {
+        dials.add(new Dial.Words(field.path(), field.choices()));
+      } else {
+        value.flatMap(v -> Range.dial(field, v, unit())).ifPresent(dials::add);
+      }
     }
+    return dials;
   }
 
-  /** With places at which a line may end, which are not seen. */
-  private static String breakable(String path) {
-    return path.replace(".", ".\u200b").replace("[", "\u200b[");
+  /** Not the words that stand for a whole section, nor those of the whole brief. */
+  private boolean isChoice(Field field) {
+    int dot = field.path().lastIndexOf('.');
+    return dot > 0
+        && spans.containsKey(field.path().substring(0, dot))
+        && !field.choices().contains(Field.WRITE_OUT);
+  }
+
+  /**
+   * Begins a card of what can be done about something, on top.
+   *
+   * @param about what to do, in words
+   */
+  public void tryOut(String about) {
+    mend = Optional.of(new MendPane(about, plain(), changes));
+    build();
+    setVvalue(0);
+  }
+
+  /** Puts a value that was tried on that card. */
+  public void tried(Trial trial) {
+    Optional.ofNullable(known.get(trial.path()))
+        .ifPresent(field -> mend.ifPresent(m -> m.add(trial, field)));
+    mend.ifPresent(m -> m.follow(plain(), unit()));
+  }
+
+  /** Ends it: all values were tried, or not. */
+  public void triedAll(boolean all) {
+    mend.ifPresent(m -> m.complete(all));
+  }
+
+  private Map<String, String> plain() {
+    Map<String, String> plain = new LinkedHashMap<>();
+    spans.forEach((path, span) -> span.value().ifPresent(v -> plain.put(path, v)));
+    return plain;
   }
 
   private void fill(FieldRow row) {
@@ -143,7 +151,7 @@ public final class FormPane extends ScrollPane {
   }
 
   private void build() {
-    Set<String> open = new HashSet<>(Set.of(BEARING));
+    Set<String> open = new HashSet<>();
     cards
         .getChildren()
         .forEach(
@@ -154,10 +162,8 @@ public final class FormPane extends ScrollPane {
             });
     rows.clear();
     cards.getChildren().clear();
-    List<Card> all = new ArrayList<>();
-    bearing.ifPresent(all::add);
-    all.addAll(shown);
-    for (Card card : all) {
+    mend.ifPresent(cards.getChildren()::add);
+    for (Card card : shown) {
       TitledPane pane = new TitledPane(card.title(), new Region());
       pane.setAnimated(false);
       pane.setExpanded(false);

@@ -233,12 +233,14 @@ final class Desk {
   }
 
   private void typed(String text) {
+    trials.giveUp();
     retitle();
     top.busy(true);
     drafts.typed(text, look);
   }
 
   private void would(String text) {
+    trials.giveUp();
     top.busy(true);
     drafts.dragged(text, look);
   }
@@ -323,17 +325,16 @@ final class Desk {
     finding.about().forEach(tape::meet);
   }
 
-  /** Opens the form with the values that bear on a finding. */
+  /** Opens the form with the values that mend a finding. */
   private void change(Finding finding) {
     visit(finding);
-    Optional<Station> station = station();
-    if (station.isEmpty()) {
+    if (shown.isEmpty()) {
       return;
     }
     if (root.getRight() == null) {
       toggleBrief();
     }
-    trials.about(file.toString(), finding, station.get());
+    trials.about(file.toString(), finding, shown.get());
   }
 
   private void visit(Margin margin) {

@@ -160,7 +160,7 @@ final class TopBar extends VBox {
   }
 
   private void tellWork() {
-    busy.setText(trying ? "finding what bears on it ..." : "checking ...");
+    busy.setText(trying ? "trying what mends it ..." : "checking ...");
     busy.setVisible(trying || checking);
     busy.setManaged(trying || checking);
   }

@@ -1,22 +1,25 @@
 package sawstead.preview.window;
 
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import sawstead.check.Finding;
-import sawstead.preview.bench.Bearing;
+import sawstead.preview.bench.Dial;
 import sawstead.preview.bench.Latest;
-import sawstead.station.Station;
+import sawstead.preview.bench.Mending;
+import sawstead.preview.bench.Snapshot;
+import sawstead.preview.bench.Trial;
+import sawstead.preview.bench.Written;
 
-/** Finds out, away from the window's thread, which values bear on a finding, and shows them. */
+/** Tries out, away from the window's thread, which values mend a finding, and shows them. */
 final class Trials implements AutoCloseable {
   private final BriefDrawer brief;
   private final TopBar top;
   private final NewsLine news;
   private final Latest thread = new Latest(0, fault -> Platform.runLater(this::failed));
+  private boolean trying;
 
   Trials(BriefDrawer brief, TopBar top, NewsLine news) {
     this.brief = brief;
@@ -24,53 +27,92 @@ final class Trials implements AutoCloseable {
     this.news = news;
   }
 
-  /** At once what is written for the bodies of the finding; in a while what was found by trying. */
-  void about(String file, Finding finding, Station station) {
+  /** Shows what mends a finding, value by value as it is found. */
+  void about(String file, Finding finding, Snapshot judged) {
     brief.showForm();
-    String text = brief.text().textProperty().get();
-    List<String> about = finding.about();
-    List<String> lengths = brief.form().lengths();
-    List<String> written = Bearing.written(text, station, about, brief.form().values());
-    brief.form().bearing(finding.remedy(), written);
+    brief.form().tryOut(finding.remedy());
+    List<Dial> dials = inOrder(brief.form().dials(), new Written(judged.text(), finding.about()));
+    trying = true;
     top.trying(true);
-    thread.ask(
-        wanted -> {
-          List<String> tried = Bearing.tried(file, text, station, about, lengths, wanted);
-          Platform.runLater(() -> found(finding, written, tried, wanted));
+    thread.ask(wanted -> find(Mending.of(file, judged, finding), dials, wanted));
+  }
+
+  /** Gives up what is still being tried: the brief is another one now. */
+  void giveUp() {
+    if (trying) {
+      thread.ask(wanted -> {});
+      ended(false);
+    }
+  }
+
+  private void find(Optional<Mending> mending, List<Dial> dials, BooleanSupplier wanted) {
+    boolean mended = false;
+    for (Dial dial : dials) {
+      if (mended && firmness(dial.path()) > 1) {
+        break;
+      }
+      if (mending.isPresent() && wanted.getAsBoolean()) {
+        Trial trial = trial(mending.get(), dial, wanted);
+        mended |= trial.mends() && firmness(dial.path()) < 2;
+        Platform.runLater(() -> found(trial, wanted));
+      }
+    }
+    Platform.runLater(
+        () -> {
+          if (wanted.getAsBoolean()) {
+            ended(true);
+          }
         });
   }
 
-  private void failed() {
-    top.trying(false);
-    news.mind("what bears on it was not found: a fault of the program; change what its tag says");
+  private static Trial trial(Mending mending, Dial dial, BooleanSupplier wanted) {
+    Trial trial = mending.by(dial, wanted);
+    boolean left = trial.worth() == Trial.Worth.BEARS && dial instanceof Dial.Rule;
+    return left && firmness(dial.path()) == 0
+        ? mending.byLeaving(dial.path()).orElse(trial)
+        : trial;
   }
 
-  private void found(
-      Finding finding, List<String> written, List<String> tried, BooleanSupplier wanted) {
-    if (!wanted.getAsBoolean()) {
-      return;
+  private void found(Trial trial, BooleanSupplier wanted) {
+    if (wanted.getAsBoolean()) {
+      brief.form().tried(trial);
     }
+  }
+
+  private void ended(boolean all) {
+    trying = false;
     top.trying(false);
-    List<String> all = sorted(written, tried);
-    brief.form().bearing(finding.remedy(), all);
-    if (all.isEmpty()) {
-      news.note("no single length of the brief bears on this; see what its tag says");
-    }
+    brief.form().triedAll(all);
+  }
+
+  private void failed() {
+    ended(false);
+    news.mind("what mends it was not found: a fault of the program; change what its tag says");
   }
 
   /**
-   * What is written for the bodies and was seen to move them comes first, then what else moves
-   * them. Corners of outlines come last among their like: one rather moves a board than cuts it.
+   * Wishes first, of them what is written for the bodies of the finding; then what was bought and
+   * measured; at last the saw and the sheets, which are as they are: those are tried only when
+   * nothing else mends it. Corners of outlines come last among their like: one rather moves a board
+   * than cuts it.
    */
-  static List<String> sorted(List<String> written, List<String> tried) {
-    Set<String> all = new LinkedHashSet<>(tried);
-    all.addAll(written);
-    return all.stream()
+  static List<Dial> inOrder(List<Dial> dials, Written written) {
+    return dials.stream()
         .sorted(
-            Comparator.comparing((String p) -> !(written.contains(p) && tried.contains(p)))
-                .thenComparing(p -> !tried.contains(p))
-                .thenComparing(p -> p.contains(".outline[")))
+            Comparator.comparingInt((Dial d) -> firmness(d.path()))
+                .thenComparing(d -> d.path().contains(".outline["))
+                .thenComparing(d -> !written.isFor(d.path())))
         .toList();
+  }
+
+  /** How little one can do about a value: a wish, a thing that could be another one, the saw. */
+  private static int firmness(String path) {
+    String section = path.replaceAll("[.\\[].*", "");
+    return switch (section) {
+      case "saw", "stock" -> 2;
+      case "vac", "casters", "room", "blades", "tools", "alignment", "workshop" -> 1;
+      default -> 0;
+    };
   }
 
   @Override

@@ -43,6 +43,8 @@ class FixItTest extends StageTestBase {
     "small-port, station.ports[0].diameter, 25, 80",
     "leaf-meets-wall, room.rear, 1012.5, 1300",
     "near-hand, sleds[0].hands, 110, 160",
+    "weak-casters, casters.rating, 15, 28",
+    "tight-drawer, drawers[0].width, 375, 350",
   })
   void flawedModel_isFoundOutPutRightAndWritten(
       String model, String path, String was, String wanted) throws Exception {

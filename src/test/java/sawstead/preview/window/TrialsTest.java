@@ -4,20 +4,37 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import sawstead.preview.bench.Dial;
+import sawstead.preview.bench.Written;
 
 class TrialsTest {
   @Test
-  void sorted_putsFirstWhatIsWrittenForTheBodiesAndMovesThem() {
-    List<String> written =
-        List.of("extras[0].outline[0][0]", "extras[0].place.at[2]", "extras[0].x");
-    List<String> tried =
-        List.of("station.workingHeight", "extras[0].outline[0][0]", "extras[0].place.at[2]");
+  void inOrder_whatIsWrittenForItFirst_whatWasMeasuredLast() {
+    String text =
+        """
+        extras:
+          - {id: shelf, place: {at: [0, 0, 900]}, outline: [[0, 0]]}
+        """;
+    List<Dial> dials =
+        List.of(
+            dial("saw.table.height"),
+            dial("vac.height"),
+            dial("extras[0].outline[0][0]"),
+            dial("station.workingHeight"),
+            dial("extras[0].place.at[2]"));
     assertEquals(
         List.of(
             "extras[0].place.at[2]",
-            "extras[0].outline[0][0]",
             "station.workingHeight",
-            "extras[0].x"),
-        Trials.sorted(written, tried));
+            "extras[0].outline[0][0]",
+            "vac.height",
+            "saw.table.height"),
+        Trials.inOrder(dials, new Written(text, List.of("outfeed/lid", "shelf"))).stream()
+            .map(Dial::path)
+            .toList());
+  }
+
+  private static Dial dial(String path) {
+    return new Dial.Words(path, List.of());
   }
 }

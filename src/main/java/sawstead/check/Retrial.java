@@ -1,0 +1,75 @@
+package sawstead.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import sawstead.station.Station;
+
+/**
+ * Asks stations that were changed whether one finding still stands, with the labour of the one
+ * check that found it.
+ */
+public final class Retrial {
+  private final Finding finding;
+  private final Check check;
+  private final Function<Station, Scene> look;
+
+  private Retrial(Finding finding, Check check, Function<Station, Scene> look) {
+    this.finding = finding;
+    this.check = check;
+    this.look = look;
+  }
+
+  /**
+   * For one finding of a station.
+   *
+   * @return empty if no check finds it in this station
+   */
+  public static Optional<Retrial> of(Finding finding, Station station) {
+    List<Function<Station, Scene>> looks = new ArrayList<>();
+    for (String id : finding.about()) {
+      if (station.mover(id).isPresent()) {
+        looks.add(s -> Scene.ofOneMotion(s, id));
+      }
+    }
+    looks.add(Scene::new);
+    return looks.stream().flatMap(look -> of(finding, station, look).stream()).findFirst();
+  }
+
+  private static Optional<Retrial> of(
+      Finding finding, Station station, Function<Station, Scene> look) {
+    Scene scene = look.apply(station);
+    return Checks.ALL.stream()
+        .filter(c -> c.judge(scene).findings().contains(finding))
+        .findFirst()
+        .map(c -> new Retrial(finding, c, look));
+  }
+
+  /** What the check says now of the same matter, as bad as before or worse; empty if nothing. */
+  public Optional<Finding> again(Station changed) {
+    return check.judge(look.apply(changed)).findings().stream()
+        .filter(f -> isSame(finding, f))
+        .findFirst();
+  }
+
+  /**
+   * The stops of a station that was changed which were none before.
+   *
+   * @param before findings of the station as it was
+   * @param after findings of the changed one
+   */
+  public static List<Finding> newStops(List<Finding> before, List<Finding> after) {
+    return after.stream()
+        .filter(f -> f.severity() == Severity.STOP)
+        .filter(f -> before.stream().noneMatch(b -> isSame(b, f)))
+        .toList();
+  }
+
+  /** Whether a finding is another's matter, as bad or worse: of its rule, and about one of its. */
+  public static boolean isSame(Finding was, Finding is) {
+    return is.rule().equals(was.rule())
+        && is.severity().compareTo(was.severity()) <= 0
+        && (was.about().isEmpty() || is.about().stream().anyMatch(was.about()::contains));
+  }
+}

@@ -1,0 +1,141 @@
+package sawstead.preview.form;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import sawstead.check.Severity;
+import sawstead.measure.Unit;
+import sawstead.preview.bench.Trial;
+import sawstead.preview.look.Signs;
+
+/**
+ * The card of what can be done about a finding: first the values that mend it alone, each with its
+ * mark on the slider and a button that sets it, then those that only bear on it. It grows while
+ * values are being tried, and what somebody holds is never replaced. A mark holds for the brief as
+ * it was tried; once another value is changed, it is taken away.
+ */
+final class MendPane extends TitledPane {
+  static final String TITLE = "What mends it";
+
+  private final FormPane.Changes changes;
+  private final Map<String, String> tried;
+  private final Map<FieldRow, Trial> trials = new LinkedHashMap<>();
+  private final Map<FieldRow, Node> buttons = new HashMap<>();
+  private final VBox mends = new VBox(6);
+  private final VBox bears = new VBox(6);
+  private final Label state = words("trying values ...", "card-means");
+
+  /**
+   * @param about the remedy, in words
+   * @param tried the values of the brief by path, as they are being tried
+   */
+  MendPane(String about, Map<String, String> tried, FormPane.Changes changes) {
+    this.tried = Map.copyOf(tried);
+    this.changes = changes;
+    setText(TITLE);
+    setAnimated(false);
+    state.setId("mend-state");
+    VBox content = new VBox(6, words(about, "card-means"), mends, state, bears);
+    content.getStyleClass().add("card");
+    setContent(content);
+    setExpanded(true);
+  }
+
+  /** One more value; nothing happens if it is worth nothing. */
+  void add(Trial trial, Field field) {
+    if (trial.worth() == Trial.Worth.NOTHING) {
+      return;
+    }
+    FieldRow row =
+        new FieldRow(field.titled(field.title() + "\n" + breakable(field.path())), changes);
+    trials.put(row, trial);
+    VBox list = trial.mends() ? mends : bears;
+    if (list == bears && bears.getChildren().isEmpty()) {
+      bears.getChildren().add(words("bears on it, but does not mend it alone", "group-title"));
+    }
+    list.getChildren().add(row);
+    if (trial.mends()) {
+      list.getChildren().add(button(trial, field, row));
+    }
+  }
+
+  private Node button(Trial trial, Field field, FieldRow row) {
+    Button set = new Button("set " + trial.value());
+    set.setId("mend-" + field.path());
+    set.getStyleClass().add("more");
+    set.setMinWidth(Region.USE_PREF_SIZE);
+    set.setOnAction(e -> changes.set(field.path(), trial.value()));
+    Label says =
+        words(
+            trial.worth() == Trial.Worth.MENDS_ALL
+                ? "mends it, and it may be cut"
+                : "mends this one",
+            "mend-says");
+    HBox line = new HBox(8, Signs.of(Severity.NOTE, 18), set, says);
+    line.setAlignment(Pos.CENTER_LEFT);
+    VBox.setMargin(line, new Insets(0, 0, 8, Title.WIDTH + 8));
+    buttons.put(row, line);
+    return line;
+  }
+
+  /** Nothing more will come. */
+  void complete(boolean all) {
+    boolean none = mends.getChildren().isEmpty();
+    state.setText(
+        !all
+            ? "not all values were tried: the brief was changed; ask again from the tag"
+            : none ? "no single value mends it; see what its tag says" : "all values were tried");
+  }
+
+  /** Follows the values of the brief. */
+  void follow(Map<String, String> values, Unit unit) {
+    trials.forEach(
+        (row, trial) -> {
+          String path = row.field().path();
+          row.fill(Optional.ofNullable(values.get(path)), unit);
+          boolean holds = holds(values, path);
+          row.mark(holds && trial.mends() ? Optional.of(trial.value()) : Optional.empty());
+          Optional.ofNullable(buttons.get(row))
+              .ifPresent(
+                  b -> {
+                    b.setVisible(holds);
+                    b.setManaged(holds);
+                  });
+        });
+  }
+
+  /** Whether all but this value is as it was tried. */
+  private boolean holds(Map<String, String> values, String path) {
+    return without(values, path).equals(without(tried, path));
+  }
+
+  private static Map<String, String> without(Map<String, String> values, String path) {
+    Map<String, String> others = new HashMap<>(values);
+    others.remove(path);
+    return others;
+  }
+
+  /** With places at which a line may end, which are not seen. */
+  private static String breakable(String path) {
+    return Objects.requireNonNull(path).replace(".", ".\u200b").replace("[", "\u200b[");
+  }
+
+  private static Label words(String words, String style) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    label.getStyleClass().add(style);
+    return label;
+  }
+}
