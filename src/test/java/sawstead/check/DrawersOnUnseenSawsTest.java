@@ -1,12 +1,15 @@
 package sawstead.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sawstead.station.DesignException;
 
 /** Only the brief changes: another saw, drawers in wings that open to any side, or in a case. */
 class DrawersOnUnseenSawsTest {
@@ -53,5 +56,19 @@ class DrawersOnUnseenSawsTest {
     Report report = report(seed, false, "drawers:\n  - {id: one}\n  - {id: two, slide: 10}\n");
     assertEquals(List.of(), UnseenSaws.stops(report), "seed " + seed);
     assertEquals(List.of(), report.clashes(), "seed " + seed);
+  }
+
+  /** Wing and drawer both say what is kept in one cubby: a question to the user, no clash. */
+  @Test
+  void drawer_inAWingThatKeepsSomethingElse_isRefusedInWords() {
+    String text =
+        RandomSaw.of(61)
+            + "vac: none\ncasters: none\nstation: {workingHeight: 960, wings: {left: {contents:"
+            + " [{id: tin, width: 90, depth: 70, height: 40}]}}}\ndrawers: [{id: one, in: ";
+    DesignException refused =
+        assertThrows(DesignException.class, () -> SledBriefs.station(text + "wing-left}]\n"));
+    assertTrue(refused.getMessage().contains("tin"), refused.getMessage());
+    assertEquals("drawers[0].in", refused.path());
+    assertTrue(SledBriefs.station(text + "case}]\n").part("one/front").isPresent());
   }
 }

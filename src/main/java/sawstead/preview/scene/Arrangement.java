@@ -91,11 +91,20 @@ public record Arrangement(
     return Optional.of(spread == 0 ? by : by.moved(apart(part, step, station)));
   }
 
-  /** By all that is moved; what the last mover's setting wants of others goes before their own. */
+  /**
+   * By all that is moved; what the last mover's setting wants of others goes before their own. What
+   * it sets elsewhere begins there, wherever it was moved before: the second leg of a way out.
+   */
   private Placement moved(String id, Station station, Optional<Mover> shown) {
     Map<String, Double> all = new TreeMap<>();
+    boolean begins =
+        shown
+            .filter(m -> m.moves().contains(id))
+            .filter(m -> !m.setting().set().equals(Placement.identity()))
+            .isPresent();
     for (Mover mover : station.movers()) {
-      if (movers.containsKey(mover.id()) && mover.setting().isPlain()) {
+      boolean stays = !begins || !mover.moves().contains(id);
+      if (stays && movers.containsKey(mover.id()) && mover.setting().isPlain()) {
         all.put(mover.id(), movers.get(mover.id()));
       }
     }

@@ -3,6 +3,7 @@ package sawstead.station.unit;
 import java.util.List;
 import java.util.Optional;
 import sawstead.brief.Brief;
+import sawstead.brief.Content;
 import sawstead.brief.DrawerPlace;
 import sawstead.brief.DrawerWish;
 import sawstead.brief.Sheet;
@@ -53,6 +54,7 @@ record DrawerPlan(
             ? inCase(brief, place, wish, sheet, floor, number)
             : inWing(brief, site.orElseThrow(), wish, sheet, floor);
     if (wish.in() != DrawerPlace.CASE) {
+      plan.refuseOverContents(site.orElseThrow(), number);
       plan.refuseUnderRouter(brief, site.orElseThrow(), number);
     }
     if (plan.width() < LEAST || plan.height() < LEAST / 2 || plan.depth() < LEAST) {
@@ -67,6 +69,19 @@ record DrawerPlan(
           "make wing or case larger, or take thinner slides");
     }
     return plan;
+  }
+
+  /** Box and front take up all of the cubby's floor. */
+  private void refuseOverContents(Site site, int number) {
+    List<Content> kept = site.wish().wing(side()).orElseThrow().contents();
+    if (!kept.isEmpty()) {
+      throw new DesignException(
+          "drawers[" + number + "].in",
+          "the drawer takes up the %s wing's cubby, in which %s is to be kept"
+              .formatted(side().word(), kept.get(0).id()),
+          "move the wing's contents into the drawer (drawers[%d].contents), or write `in: case`"
+              .formatted(number));
+    }
   }
 
   /** A router hangs from the wing's top; under it there may be room for a low box, or none. */

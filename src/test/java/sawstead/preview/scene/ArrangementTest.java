@@ -1,14 +1,19 @@
 package sawstead.preview.scene;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sawstead.check.Inspector;
+import sawstead.intake.BriefReader;
+import sawstead.outside.OutsideTool;
 import sawstead.solid.Body;
 import sawstead.solid.Placement;
 import sawstead.solid.Slide;
@@ -20,6 +25,7 @@ import sawstead.station.PartKind;
 import sawstead.station.Setting;
 import sawstead.station.Station;
 import sawstead.station.Step;
+import sawstead.station.unit.Units;
 
 class ArrangementTest {
   private final Station station = Demo.station("lantern-alley");
@@ -122,5 +128,29 @@ class ArrangementTest {
         station.figures(),
         station.supports(),
         station.remarks());
+  }
+
+  /** Each run of a vac that is tipped out begins where the tape left it in the one before. */
+  @Test
+  void moving_ofAVacThatIsTippedOut_goesOnWhereTheTurnEnded() throws Exception {
+    Path file = OutsideTool.project().resolve("src/test/resources/cases/exits/tipped-vac.yaml");
+    Station tipped = Inspector.inspect(Units.station(BriefReader.read(file))).station();
+    Part vac = tipped.part("vac/body").orElseThrow();
+    double end = tipped.mover("vac/body-comes-out-1").orElseThrow().motion().to();
+    double[] turned =
+        Arrangement.REST
+            .moving("vac/body-comes-out-1", end)
+            .of(vac, tipped)
+            .orElseThrow()
+            .columnMajor();
+    double[] goesOn =
+        Arrangement.REST
+            .moving("vac/body-comes-out-1", end)
+            .moving("vac/body-comes-out-2", 0)
+            .of(vac, tipped)
+            .orElseThrow()
+            .columnMajor();
+    assertArrayEquals(turned, goesOn, 1e-9);
+    assertEquals(Math.cos(Math.toRadians(15)), turned[0], 1e-9);
   }
 }
