@@ -15,6 +15,7 @@ import java.util.Locale;
  *   <li>{@code x-default-band}: how far the default may be off; {@code x-unknown-band}: the same
  *       for {@code unknown} (four times the default's band if not given);
  *   <li>{@code x-default-from}: what the default follows from, where it is no fixed value;
+ *   <li>{@code x-names}: what the numbers of a list of fixed length are called, in order;
  *   <li>{@code x-instead}: the end of the remedy when a value is out of range;
  *   <li>{@code x-walk}: the stop of {@code x-walk-stops} at which the interview asks for it and for
  *       what is in it, or {@code never}; {@code x-walk-gate}: {@code always} if a section is not

@@ -84,24 +84,35 @@ final class Cards {
                 walk(at, nested ? group.within(title(entry.getKey(), child)) : group, child, into);
               });
     } else if (isList(node)) {
-      list(path, group, node, into);
+      list(path, group, "", node, into);
     } else {
       put(group, field(path, node), into);
     }
   }
 
-  private void list(String path, Draft group, JsonNode node, Map<String, Draft> into) {
+  private void list(String path, Draft group, String row, JsonNode node, Map<String, Draft> into) {
     JsonNode item = node.path("items");
     int k = 0;
     for (; paths.contains(path + "[" + k + "]"); k++) {
-      Draft of = group.within(title("", item) + " " + (k + 1));
-      Draft own = isSection(item) ? new Draft(of.title(), path, k) : group;
-      walk(path + "[" + k + "]", own, item, into);
+      String at = path + "[" + k + "]";
+      if (isSection(item)) {
+        walk(at, new Draft(group.within(numbered("", item, k)).title(), path, k), item, into);
+      } else if (isList(item)) {
+        String title = item.path("title").asText();
+        list(at, group, title.isEmpty() ? "" : title + " " + (k + 1) + ", ", item, into);
+      } else {
+        String name = node.path("x-names").path(k).asText(title(key(at), item));
+        put(group, field(at, item, row + name), into);
+      }
     }
     if (isSection(item)) {
       Draft more = new Draft(group.within(title("", item)).title(), path, k);
       into.put("more " + path, more);
     }
+  }
+
+  private static String numbered(String key, JsonNode item, int index) {
+    return title(key, item) + " " + (index + 1);
   }
 
   private static void put(Draft group, Field field, Map<String, Draft> into) {
@@ -134,7 +145,14 @@ final class Cards {
   }
 
   private static Field field(String path, JsonNode node) {
-    String key = path.substring(path.lastIndexOf('.') + 1);
+    return field(path, node, title(key(path), node));
+  }
+
+  private static String key(String path) {
+    return path.substring(path.lastIndexOf('.') + 1);
+  }
+
+  private static Field field(String path, JsonNode node, String title) {
     List<String> choices = new ArrayList<>();
     node.path("enum").forEach(e -> choices.add(e.asText()));
     if (node.path("type").asText().equals("boolean")) {
@@ -142,7 +160,7 @@ final class Cards {
     }
     return new Field(
         path,
-        title(key, node),
+        title,
         node.path("description").asText(),
         hint(node),
         choices,
@@ -193,7 +211,9 @@ final class Cards {
   }
 
   private static String joined(String group, String title) {
-    return group.isEmpty() ? title : group + ", " + title;
+    // A place is not the place of a place.
+    boolean said = group.equals(title) || group.endsWith(", " + title);
+    return said ? group : group.isEmpty() ? title : group + ", " + title;
   }
 
   private static boolean isSection(JsonNode node) {

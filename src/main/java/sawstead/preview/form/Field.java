@@ -35,9 +35,4 @@ record Field(
     Objects.requireNonNull(scale, "scale");
     choices = List.copyOf(choices);
   }
-
-  /** The same with other words for a title. */
-  Field titled(String words) {
-    return new Field(path, words, means, hint, choices, scale, unit, min, max);
-  }
 }

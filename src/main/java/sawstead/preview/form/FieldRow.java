@@ -29,12 +29,20 @@ final class FieldRow extends VBox {
   private boolean filling;
 
   FieldRow(Field field, FormPane.Changes changes) {
+    this(field, "", changes);
+  }
+
+  /**
+   * @param of what it is a value of, in words, where the row does not stand among its like; empty
+   *     where it does
+   */
+  FieldRow(Field field, String of, FormPane.Changes changes) {
     super(2);
     this.field = field;
     this.changes = changes;
     getStyleClass().add("field-row");
     setId("row-" + field.path());
-    HBox line = new HBox(8, new Title(field.title(), field.means()));
+    HBox line = new HBox(8, new Title(field.title(), of, field.means() + "\n" + field.path()));
     line.setAlignment(Pos.CENTER_LEFT);
     getChildren().add(line);
     if (field.choices().isEmpty()) {

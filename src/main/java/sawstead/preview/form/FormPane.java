@@ -1,6 +1,7 @@
 package sawstead.preview.form;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +29,10 @@ public final class FormPane extends ScrollPane {
   private final Changes changes;
   private final Map<TitledPane, List<FieldRow>> rows = new LinkedHashMap<>();
   private final Map<String, Field> known = new LinkedHashMap<>();
+
+  /** What each is a value of, in words. */
+  private final Map<String, String> places = new HashMap<>();
+
   private List<Card> shown = List.of();
   private Map<String, BriefSpans.Span> spans = Map.of();
   private Optional<MendPane> mend = Optional.empty();
@@ -72,11 +77,18 @@ public final class FormPane extends ScrollPane {
     if (!wanted.equals(shown)) {
       shown = wanted;
       known.clear();
-      wanted.forEach(c -> c.groups().forEach(g -> g.fields().forEach(f -> known.put(f.path(), f))));
+      places.clear();
+      wanted.forEach(c -> c.groups().forEach(g -> g.fields().forEach(f -> learn(c, g, f))));
       build();
     }
     rows.values().forEach(list -> list.forEach(this::fill));
     mend.ifPresent(m -> m.follow(plain(), unit()));
+  }
+
+  private void learn(Card card, Card.Group group, Field field) {
+    known.put(field.path(), field);
+    String of = group.title().isEmpty() ? card.title() : group.title();
+    places.put(field.path(), field.title().contains(of) ? "" : of);
   }
 
   /** Paths of all values that the text has. */
@@ -123,7 +135,7 @@ public final class FormPane extends ScrollPane {
   /** Puts a value that was tried on that card. */
   public void tried(Trial trial) {
     Optional.ofNullable(known.get(trial.path()))
-        .ifPresent(field -> mend.ifPresent(m -> m.add(trial, field)));
+        .ifPresent(field -> mend.ifPresent(m -> m.add(trial, field, place(field.path()))));
     mend.ifPresent(m -> m.follow(plain(), unit()));
   }
 
@@ -136,6 +148,19 @@ public final class FormPane extends ScrollPane {
     Map<String, String> plain = new LinkedHashMap<>();
     spans.forEach((path, span) -> span.value().ifPresent(v -> plain.put(path, v)));
     return plain;
+  }
+
+  /** What a value is one of, in words, with the name that the brief gives it. */
+  private String place(String path) {
+    String of = places.getOrDefault(path, "");
+    for (int end = path.lastIndexOf(']'); end > 0; end = path.lastIndexOf(']', end - 1)) {
+      String item = path.substring(0, end + 1);
+      Optional<String> name = value(item + ".id").or(() -> value(item + ".name"));
+      if (name.isPresent()) {
+        return name.get() + (of.isEmpty() ? "" : ": " + of);
+      }
+    }
+    return of;
   }
 
   private void fill(FieldRow row) {

@@ -3,7 +3,6 @@ package sawstead.preview.form;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -52,13 +51,16 @@ final class MendPane extends TitledPane {
     setExpanded(true);
   }
 
-  /** One more value; nothing happens if it is worth nothing. */
-  void add(Trial trial, Field field) {
+  /**
+   * One more value; nothing happens if it is worth nothing.
+   *
+   * @param of what it is a value of, in words
+   */
+  void add(Trial trial, Field field, String of) {
     if (trial.worth() == Trial.Worth.NOTHING) {
       return;
     }
-    FieldRow row =
-        new FieldRow(field.titled(field.title() + "\n" + breakable(field.path())), changes);
+    FieldRow row = new FieldRow(field, of, changes);
     trials.put(row, trial);
     VBox list = trial.mends() ? mends : bears;
     if (list == bears && bears.getChildren().isEmpty()) {
@@ -124,11 +126,6 @@ final class MendPane extends TitledPane {
     Map<String, String> others = new HashMap<>(values);
     others.remove(path);
     return others;
-  }
-
-  /** With places at which a line may end, which are not seen. */
-  private static String breakable(String path) {
-    return Objects.requireNonNull(path).replace(".", ".\u200b").replace("[", "\u200b[");
   }
 
   private static Label words(String words, String style) {

@@ -14,26 +14,40 @@ final class Title extends Region {
   static final double WIDTH = 165;
 
   private final Label label;
+  private final Label where;
 
-  Title(String words, String means) {
-    label = new Label(words);
-    label.getStyleClass().add("field-title");
-    label.setWrapText(true);
-    label.setTooltip(new Tooltip(means));
-    getChildren().add(label);
+  Title(String words, String of, String means) {
+    label = label(words, "field-title", means);
+    where = label(of, "field-of", means);
+    getChildren().addAll(label, where);
     setMinWidth(WIDTH);
     setPrefWidth(WIDTH);
     setMaxWidth(WIDTH);
     setMinHeight(USE_PREF_SIZE);
   }
 
+  private static Label label(String words, String style, String means) {
+    Label label = new Label(words);
+    label.getStyleClass().add(style);
+    label.setWrapText(true);
+    label.setTooltip(new Tooltip(means));
+    label.setVisible(!words.isEmpty());
+    return label;
+  }
+
+  private static double high(Label label) {
+    return label.isVisible() ? label.prefHeight(WIDTH) : 0;
+  }
+
   @Override
   protected double computePrefHeight(double width) {
-    return label.prefHeight(WIDTH);
+    return high(label) + high(where);
   }
 
   @Override
   protected void layoutChildren() {
-    label.resizeRelocate(0, 0, WIDTH, getHeight());
+    double first = high(label);
+    label.resizeRelocate(0, 0, WIDTH, first);
+    where.resizeRelocate(0, first, WIDTH, high(where));
   }
 }

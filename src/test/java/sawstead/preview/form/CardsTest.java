@@ -59,4 +59,36 @@ class CardsTest {
     assertEquals("slot 2", cards.get(0).groups().get(1).title());
     assertEquals(List.of("a"), cards.get(0).groups().get(1).fields().get(0).choices());
   }
+
+  @Test
+  void of_listsOfNumbers_aPersonReadsWhichNumberItIs() throws Exception {
+    var schema =
+        new ObjectMapper()
+            .readTree(
+                """
+                {"properties": {"board": {"title": "board", "properties": {
+                  "place": {"title": "place", "properties": {"at": {"title": "place",
+                    "type": "array", "x-names": ["x", "y"], "items": {"x-unit": "mm"}}}},
+                  "outline": {"title": "outline", "type": "array", "items": {"title": "corner",
+                    "type": "array", "x-names": ["along", "across"], "items": {"x-unit": "mm"}}},
+                  "bits": {"title": "bits", "type": "array",
+                    "items": {"title": "bit", "x-unit": "mm"}}}}}}
+                """);
+    Set<String> paths =
+        Set.of(
+            "board.place.at[0]",
+            "board.place.at[1]",
+            "board.outline[0]",
+            "board.outline[0][0]",
+            "board.outline[1]",
+            "board.outline[1][0]",
+            "board.outline[1][1]",
+            "board.bits[0]");
+    List<Card.Group> groups = Cards.of(schema, paths).get(0).groups();
+    assertEquals(
+        List.of("place", "outline", "bits"), groups.stream().map(Card.Group::title).toList());
+    assertEquals(
+        List.of("x", "y", "corner 1, along", "corner 2, along", "corner 2, across", "bit"),
+        groups.stream().flatMap(g -> g.fields().stream()).map(Field::title).toList());
+  }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.prefs.Preferences;
 import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -20,6 +21,7 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.robot.Robot;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -345,5 +347,58 @@ class WindowTest extends StageTestBase {
     Display.until("it is drawn anew", () -> floor().floor() != light);
     assertNotEquals("", verdict());
     assertTrue(stage.getScene().getRoot().getStyleClass().contains("dark"));
+  }
+
+  @Test
+  void larger_magnifiesAllOfIt_isSharp_pointsRight_andIsRemembered() throws Exception {
+    Preferences node = Preferences.userRoot().node("sawstead-test-" + folder.getFileName());
+    try {
+      file = folder.resolve("large.yaml");
+      Files.copy(Demo.file("first-brief"), file);
+      Memory memory = Memory.in(node);
+      stage = Toolkit.call(() -> Window.stage(file, false, 1200, 760, memory));
+      Display.until("it is judged", () -> !verdict().startsWith("reading"));
+      double tape = Toolkit.call(() -> ((Tape) find("#tape")).getHeight());
+      Display.run(
+          () -> {
+            ((Button) find("#larger")).fire();
+            ((Button) find("#larger")).fire();
+            layout();
+          });
+      Canvas drawn =
+          Toolkit.call(() -> (Canvas) ((Tape) find("#tape")).getChildrenUnmodifiable().get(0));
+      // Two steps up is 1.3: the tape is as high as before in its own units, and drawn finer.
+      assertEquals(tape, Toolkit.call(() -> ((Tape) find("#tape")).getHeight()), 0.5);
+      assertEquals(1.3 * tape, Toolkit.call(drawn::getHeight), 0.5);
+      assertEquals(
+          1.3 * tape,
+          Toolkit.call(() -> find("#tape").localToScene(0, tape).getY())
+              - Toolkit.call(() -> find("#tape").localToScene(0, 0).getY()),
+          0.5);
+      assertEquals(
+          1200,
+          Toolkit.call(
+              () -> find(".desk").localToScene(find(".desk").getLayoutBounds()).getWidth()),
+          1);
+      Vec middle = box("stand/leg-1-face").centre();
+      Display.until("the eye rests", () -> floor().floor() != null);
+      Display.run(
+          () -> {
+            var at =
+                floor()
+                    .eye()
+                    .project(middle, floor().getWidth(), floor().getHeight())
+                    .orElseThrow();
+            var screen = floor().localToScreen(at.x(), at.y());
+            new Robot().mouseMove(screen.getX(), screen.getY());
+          });
+      Display.until(
+          "what is under the pointer is known",
+          () -> floor().hovered().orElse("").startsWith("stand/leg-1"));
+      Display.run(stage::hide);
+      assertEquals(1.3, memory.times(), 1e-9);
+    } finally {
+      node.removeNode();
+    }
   }
 }
