@@ -1,5 +1,6 @@
 package sawstead.preview.look;
 
+import java.util.function.Consumer;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
@@ -8,30 +9,31 @@ import javafx.scene.layout.Region;
  * A region that is drawn by hand and stays sharp when the window is magnified: a canvas alone is
  * drawn at its own size first and blown up then.
  */
-public abstract class SharpCanvas extends Region {
+public final class SharpCanvas extends Region {
   private final Canvas canvas = new Canvas();
+  private final Consumer<GraphicsContext> draws;
 
-  /** A blank one. */
-  protected SharpCanvas() {
+  /**
+   * @param draws draws all of it, in the region's own coordinates, on a cleared canvas
+   */
+  public SharpCanvas(Consumer<GraphicsContext> draws) {
+    this.draws = draws;
     canvas.setManaged(false);
     getChildren().add(canvas);
     localToSceneTransformProperty().addListener(o -> requestLayout());
   }
 
-  /** Draws all of it, in the region's own coordinates. */
-  protected abstract void draw(GraphicsContext g);
-
   /** Clears it and draws it anew. */
-  protected final void redraw() {
+  public void redraw() {
     GraphicsContext g = canvas.getGraphicsContext2D();
     double times = times();
     g.setTransform(times, 0, 0, times, 0, 0);
     g.clearRect(0, 0, getWidth(), getHeight());
-    draw(g);
+    draws.accept(g);
   }
 
   @Override
-  protected final void layoutChildren() {
+  protected void layoutChildren() {
     double times = times();
     canvas.setWidth(getWidth() * times);
     canvas.setHeight(getHeight() * times);

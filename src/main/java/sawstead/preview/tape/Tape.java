@@ -8,6 +8,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
@@ -19,13 +20,14 @@ import sawstead.preview.look.SharpCanvas;
 import sawstead.preview.look.Tokens;
 
 /** A measuring tape, drawn to the scale of what it measures, with a thumb to pull. */
-public final class Tape extends SharpCanvas {
+public final class Tape extends Region {
   private static final double HEIGHT = 74;
   private static final double TOP = 20;
   private static final double SIDE = 18;
   private static final double COARSE = 20;
   private static final double FINE = 200;
 
+  private final SharpCanvas canvas = new SharpCanvas(this::draw);
   private final DoubleProperty value = new SimpleDoubleProperty(this, "value");
   private Tokens look = Tokens.of(false);
   private Optional<Run> run = Optional.empty();
@@ -34,6 +36,7 @@ public final class Tape extends SharpCanvas {
 
   /** A blank tape. */
   public Tape() {
+    getChildren().add(canvas);
     setPrefHeight(HEIGHT);
     setMinHeight(HEIGHT);
     setMaxHeight(HEIGHT);
@@ -41,8 +44,8 @@ public final class Tape extends SharpCanvas {
     setFocusTraversable(true);
     getStyleClass().add("tape");
     setAccessibleRole(AccessibleRole.SLIDER);
-    value.addListener(o -> redraw());
-    focusedProperty().addListener(o -> redraw());
+    value.addListener(o -> canvas.redraw());
+    focusedProperty().addListener(o -> canvas.redraw());
     addEventHandler(MouseEvent.MOUSE_PRESSED, this::pull);
     addEventHandler(MouseEvent.MOUSE_DRAGGED, this::pull);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
@@ -59,20 +62,20 @@ public final class Tape extends SharpCanvas {
     unit = inUnit;
     run.ifPresent(r -> value.set(clamp(r, value.get())));
     setDisable(run.isEmpty());
-    redraw();
+    canvas.redraw();
   }
 
   /** What the thumb reads, printed above the tape. */
   void read(String words) {
     reads = words;
     setAccessibleText(words);
-    redraw();
+    canvas.redraw();
   }
 
   /** Light or dark. */
   public void look(Tokens tokens) {
     look = tokens;
-    redraw();
+    canvas.redraw();
   }
 
   /** Pixels from the left of a parameter. */
@@ -119,7 +122,12 @@ public final class Tape extends SharpCanvas {
   }
 
   @Override
-  protected void draw(GraphicsContext g) {
+  protected void layoutChildren() {
+    canvas.resizeRelocate(0, 0, getWidth(), getHeight());
+    canvas.redraw();
+  }
+
+  private void draw(GraphicsContext g) {
     double w = getWidth();
     double bottom = HEIGHT - 8;
     if (w < 2 * SIDE || run.isEmpty()) {

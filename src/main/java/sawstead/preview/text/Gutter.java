@@ -5,6 +5,7 @@ import javafx.application.Platform;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.TextArea;
+import javafx.scene.layout.Region;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
@@ -12,32 +13,34 @@ import sawstead.preview.look.SharpCanvas;
 import sawstead.preview.look.Tokens;
 
 /** Line numbers beside a text area that does not wrap, with an octagon at lines with a flaw. */
-final class Gutter extends SharpCanvas {
+final class Gutter extends Region {
   private static final double WIDTH = 58;
   private static final double PAD = 6;
 
+  private final SharpCanvas canvas = new SharpCanvas(this::draw);
   private final TextArea area;
   private Set<Integer> flawed = Set.of();
   private Tokens look = Tokens.of(false);
 
   Gutter(TextArea area) {
     this.area = area;
+    getChildren().add(canvas);
     setMinWidth(WIDTH);
     setMaxWidth(WIDTH);
     getStyleClass().add("gutter");
-    area.scrollTopProperty().addListener(o -> redraw());
-    area.textProperty().addListener(o -> Platform.runLater(this::redraw));
-    area.fontProperty().addListener(o -> redraw());
+    area.scrollTopProperty().addListener(o -> canvas.redraw());
+    area.textProperty().addListener(o -> Platform.runLater(canvas::redraw));
+    area.fontProperty().addListener(o -> canvas.redraw());
   }
 
   void mark(Set<Integer> lines) {
     flawed = lines;
-    redraw();
+    canvas.redraw();
   }
 
   void look(Tokens tokens) {
     look = tokens;
-    redraw();
+    canvas.redraw();
   }
 
   /** As the area draws them: its one text node, shared out among its lines. */
@@ -51,7 +54,12 @@ final class Gutter extends SharpCanvas {
   }
 
   @Override
-  protected void draw(GraphicsContext g) {
+  protected void layoutChildren() {
+    canvas.resizeRelocate(0, 0, getWidth(), getHeight());
+    canvas.redraw();
+  }
+
+  private void draw(GraphicsContext g) {
     long lines = area.getText().chars().filter(c -> c == '\n').count() + 1;
     double height = lineHeight(lines);
     double top = PAD - area.getScrollTop();

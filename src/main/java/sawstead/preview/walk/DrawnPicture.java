@@ -2,6 +2,7 @@ package sawstead.preview.walk;
 
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
@@ -13,14 +14,16 @@ import sawstead.walk.Drawing;
 import sawstead.walk.Drawing.Stroke;
 
 /** A drawing with a pencil: thin lines, and what is to be measured in cobalt with arrow heads. */
-final class DrawnPicture extends SharpCanvas {
+final class DrawnPicture extends Region {
   private static final double MARGIN = 1.5;
   private static final double HEAD = 9;
 
+  private final SharpCanvas canvas = new SharpCanvas(this::draw);
   private Tokens look = Tokens.of(false);
   private Drawing drawing;
 
   DrawnPicture() {
+    getChildren().add(canvas);
     setMinSize(240, 130);
     setPrefSize(760, 400);
     getStyleClass().add("drawn-picture");
@@ -28,13 +31,13 @@ final class DrawnPicture extends SharpCanvas {
 
   void look(Tokens tokens) {
     look = tokens;
-    redraw();
+    canvas.redraw();
   }
 
   /** Shows a drawing, or a blank page. */
   void show(Drawing wanted) {
     drawing = wanted;
-    redraw();
+    canvas.redraw();
   }
 
   private double unit() {
@@ -51,7 +54,12 @@ final class DrawnPicture extends SharpCanvas {
   }
 
   @Override
-  protected void draw(GraphicsContext g) {
+  protected void layoutChildren() {
+    canvas.resizeRelocate(0, 0, getWidth(), getHeight());
+    canvas.redraw();
+  }
+
+  private void draw(GraphicsContext g) {
     if (drawing == null || getWidth() < 1) {
       return;
     }

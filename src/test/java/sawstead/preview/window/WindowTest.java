@@ -34,6 +34,7 @@ import sawstead.preview.StageTestBase;
 import sawstead.preview.Toolkit;
 import sawstead.preview.bench.Bench;
 import sawstead.preview.caliper.Spot;
+import sawstead.preview.look.SharpCanvas;
 import sawstead.preview.scene.Demo;
 import sawstead.preview.scene.Eye;
 import sawstead.preview.tags.TagColumn;
@@ -366,7 +367,12 @@ class WindowTest extends StageTestBase {
             layout();
           });
       Canvas drawn =
-          Toolkit.call(() -> (Canvas) ((Tape) find("#tape")).getChildrenUnmodifiable().get(0));
+          Toolkit.call(
+              () ->
+                  (Canvas)
+                      ((SharpCanvas) ((Tape) find("#tape")).getChildrenUnmodifiable().get(0))
+                          .getChildrenUnmodifiable()
+                          .get(0));
       // Two steps up is 1.3: the tape is as high as before in its own units, and drawn finer.
       assertEquals(tape, Toolkit.call(() -> ((Tape) find("#tape")).getHeight()), 0.5);
       assertEquals(1.3 * tape, Toolkit.call(drawn::getHeight), 0.5);
