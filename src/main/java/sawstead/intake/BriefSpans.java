@@ -48,7 +48,9 @@ public final class BriefSpans {
 
   /**
    * The spans of all values by path, such as {@code saw.slots[0].width}, in the order of the text;
-   * the whole is the empty path. Empty if the text is no YAML.
+   * the whole is the empty path. Empty if the text is no YAML, or has what no brief may have: a key
+   * that is no plain word, as a stray bracket makes one, or more levels than {@link
+   * YamlTree#DEEPEST}.
    */
   public static Map<String, Span> of(String text) {
     try {
@@ -59,7 +61,7 @@ public final class BriefSpans {
         event = reader.next();
       }
       if (event.getEventId() != Event.ID.StreamEnd) {
-        reader.value("", event);
+        reader.value("", event, 1);
       }
       return Collections.unmodifiableMap(reader.spans);
     } catch (YamlEngineException broken) {
@@ -75,7 +77,10 @@ public final class BriefSpans {
     return event;
   }
 
-  private int value(String path, Event event) {
+  private int value(String path, Event event, int depth) {
+    if (depth > YamlTree.DEEPEST) {
+      throw new YamlEngineException("nested too deep for a brief");
+    }
     if (event instanceof ScalarEvent scalar) {
       int from = at(event.getStartMark());
       int to = at(event.getEndMark());
@@ -87,11 +92,11 @@ public final class BriefSpans {
     }
     boolean flow = ((CollectionStartEvent) event).getFlowStyle() == FlowStyle.FLOW;
     return event instanceof MappingStartEvent
-        ? section(path, event, flow)
-        : list(path, (SequenceStartEvent) event, flow);
+        ? section(path, event, flow, depth)
+        : list(path, (SequenceStartEvent) event, flow, depth);
   }
 
-  private int section(String path, Event start, boolean flow) {
+  private int section(String path, Event start, boolean flow, int depth) {
     spans.put(path, null);
     int first = -1;
     int indent = 0;
@@ -102,8 +107,8 @@ public final class BriefSpans {
         first = at(event.getStartMark());
         indent = event.getStartMark().map(Mark::getColumn).orElse(0);
       }
-      String key = event instanceof ScalarEvent scalar ? scalar.getValue() : "";
-      last = value(path.isEmpty() ? key : path + "." + key, next());
+      String key = key(event);
+      last = value(path.isEmpty() ? key : path + "." + key, next(), depth + 1);
       event = next();
     }
     int to = flow ? at(event.getEndMark()) : last;
@@ -114,13 +119,20 @@ public final class BriefSpans {
     return to;
   }
 
-  private int list(String path, SequenceStartEvent start, boolean flow) {
+  private static String key(Event event) {
+    if (event instanceof ScalarEvent scalar) {
+      return scalar.getValue();
+    }
+    throw new YamlEngineException("a key of a brief is one plain word");
+  }
+
+  private int list(String path, SequenceStartEvent start, boolean flow, int depth) {
     spans.put(path, null);
     int number = 0;
     int last = at(start.getEndMark());
     Event event = next();
     while (event.getEventId() != Event.ID.SequenceEnd) {
-      last = value(path + "[" + number++ + "]", event);
+      last = value(path + "[" + number++ + "]", event, depth + 1);
       event = next();
     }
     int to = flow ? at(event.getEndMark()) : last;
