@@ -65,6 +65,11 @@ public final class Tape extends Region {
     canvas.redraw();
   }
 
+  /** Pulls the thumb to a place, or as far towards it as this tape reaches. */
+  void pullTo(double wanted) {
+    run.ifPresent(r -> value.set(clamp(r, wanted)));
+  }
+
   /** What the thumb reads, printed above the tape. */
   void read(String words) {
     reads = words;

@@ -72,8 +72,11 @@ public final class TapeBar extends HBox {
     Run next = same.or(() -> first(runs)).orElse(null);
     chooser.setValue(next);
     tape.lay(Optional.ofNullable(next), of.brief().units());
+    if (same.isEmpty()) {
+      stop();
+    }
     if (next != null) {
-      tape.valueProperty().set(same.isPresent() ? at : next.start());
+      tape.pullTo(same.isPresent() ? at : next.start());
     }
     laying = false;
     pulled();
@@ -144,7 +147,7 @@ public final class TapeBar extends HBox {
           public void handle(long now) {
             began = began == 0 ? now : began;
             double t = Math.min(1, (now - began) / 1e9 / seconds);
-            tape.valueProperty().set(first + (last - first) * t);
+            tape.pullTo(first + (last - first) * t);
             if (t >= 1) {
               TapeBar.this.stop();
             }
@@ -153,7 +156,8 @@ public final class TapeBar extends HBox {
     player.start();
   }
 
-  private void stop() {
+  /** Stops what plays. */
+  public void stop() {
     if (player != null) {
       player.stop();
       player = null;
