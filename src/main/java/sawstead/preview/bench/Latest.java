@@ -62,6 +62,9 @@ public final class Latest implements AutoCloseable {
   }
 
   private void begin(BooleanSupplier wanted, Consumer<BooleanSupplier> work, long after) {
+    if (thread.isShutdown()) {
+      return; // Nobody waits for the answer any more.
+    }
     thread.schedule(
         () -> {
           try {

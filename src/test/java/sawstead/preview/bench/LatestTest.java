@@ -104,6 +104,16 @@ class LatestTest {
     assertEquals(List.of(fault), told);
   }
 
+  @Test
+  void ask_afterClosing_isPassedOver() {
+    List<String> done = Collections.synchronizedList(new ArrayList<>());
+    Latest latest = new Latest(0, LatestTest::fails);
+    latest.close();
+    latest.ask(wanted -> done.add("asked"));
+    latest.askNow(wanted -> done.add("now"), wanted -> done.add("quiet"));
+    assertEquals(List.of(), done);
+  }
+
   private static void fails(RuntimeException fault) {
     throw fault;
   }
