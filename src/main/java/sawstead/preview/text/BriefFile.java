@@ -12,11 +12,12 @@ import java.nio.file.attribute.FileTime;
  *
  * @param path of the file
  * @param text without byte order mark, lines ending in LF
- * @param crlf whether the file's lines end in CR LF
+ * @param read the text as it was read, each line with the end it has in the file
  * @param mark whether the file begins with a byte order mark
  */
-public record BriefFile(Path path, String text, boolean crlf, boolean mark) {
+public record BriefFile(Path path, String text, String read, boolean mark) {
   private static final String MARK = "\ufeff";
+  private static final String CRLF = "\r\n";
 
   /** Largest file that is opened, bytes: four times what a brief may have. */
   private static final long LARGEST = 4L << 20;
@@ -33,18 +34,59 @@ public record BriefFile(Path path, String text, boolean crlf, boolean mark) {
     String raw = Files.readString(path, StandardCharsets.UTF_8);
     boolean mark = raw.startsWith(MARK);
     String text = mark ? raw.substring(1) : raw;
-    boolean crlf = text.contains("\r\n");
-    return new BriefFile(path, text.replace("\r\n", "\n"), crlf, mark);
+    return new BriefFile(path, plain(text), text, mark);
+  }
+
+  /** A file that was not read, as if it were empty. */
+  public static BriefFile empty(Path path) {
+    return new BriefFile(path, "", "", false);
+  }
+
+  private static String plain(String text) {
+    return text.replace(CRLF, "\n");
   }
 
   /** The same file with another text. */
   public BriefFile with(String other) {
-    return new BriefFile(path, other, crlf, mark);
+    return new BriefFile(path, other, read, mark);
+  }
+
+  /**
+   * The text with the line ends of the file: around what was changed as they were, and there like
+   * the first.
+   */
+  private String raw() {
+    String was = plain(read);
+    int most = Math.min(was.length(), text.length());
+    int head = 0;
+    while (head < most && was.charAt(head) == text.charAt(head)) {
+      head++;
+    }
+    int tail = 0;
+    while (tail < most - head
+        && was.charAt(was.length() - 1 - tail) == text.charAt(text.length() - 1 - tail)) {
+      tail++;
+    }
+    int first = read.indexOf('\n');
+    boolean crlf = first > 0 && read.charAt(first - 1) == '\r';
+    String middle = text.substring(head, text.length() - tail);
+    return read.substring(0, inFile(head))
+        + (crlf ? middle.replace("\n", CRLF) : middle)
+        + read.substring(inFile(was.length() - tail));
+  }
+
+  /** Where a place of the plain text as it was read stands in the file. */
+  private int inFile(int place) {
+    int at = 0;
+    for (int k = 0; k < place; k++) {
+      at += read.startsWith(CRLF, at) ? 2 : 1;
+    }
+    return at;
   }
 
   /** Writes the file whole or not at all. */
   public void write() throws IOException {
-    String raw = (mark ? MARK : "") + (crlf ? text.replace("\n", "\r\n") : text);
+    String raw = (mark ? MARK : "") + raw();
     Path target = path.toAbsolutePath();
     Path draft = Files.createTempFile(target.getParent(), ".brief", ".yaml");
     try {

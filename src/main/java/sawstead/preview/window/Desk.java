@@ -60,7 +60,12 @@ final class Desk {
   private Consumer<Boolean> onDark = wanted -> {};
   private Runnable onOpen = () -> {};
   private BriefFile saved;
+
+  /** Whether the file was ever read: else its text is not known, and may not be written over. */
+  private boolean known;
+
   private Optional<Snapshot> shown = Optional.empty();
+  private Optional<String> flawed = Optional.empty();
   private boolean wayShown;
   private boolean building;
   private int told = -1;
@@ -69,7 +74,7 @@ final class Desk {
     this.file = file;
     this.title = title;
     drafts = new Drafts(file.toString(), this::arrived, this::judged, this::faulty);
-    saved = new BriefFile(file, "", false, false);
+    saved = BriefFile.empty(file);
     root.getStyleClass().add("desk");
     root.setTop(top);
     root.setLeft(tags);
@@ -77,7 +82,7 @@ final class Desk {
     root.setBottom(new VBox(news, tape));
     brief.text().textProperty().addListener((o, was, is) -> typed(is));
     watch = new FileWatch(file, () -> Platform.runLater(this::fileChanged));
-    reload();
+    read();
     floor.requestFocus();
   }
 
@@ -157,20 +162,34 @@ final class Desk {
     }
   }
 
-  /** Reads the file again, unless that would lose what was typed. */
-  void reload() {
+  /**
+   * Reads the file again; what was typed is gone then.
+   *
+   * @return whether it could be read
+   */
+  private boolean read() {
     try {
       saved = BriefFile.read(file);
+      known = true;
       brief.text().open(saved.text());
       typed(saved.text());
+      retitle();
+      return true;
     } catch (CharacterCodingException e) {
       unreadable("the file is not UTF-8 text", "save it as UTF-8 (plain text)");
     } catch (IOException e) {
       unreadable(
           Files.exists(file) ? "the file cannot be read" : "there is no such file any more",
-          "what was typed is still here; save it with Ctrl+S to have the file again");
+          known
+              ? "what was typed is still here; save it with Ctrl+S to have the file again"
+              : "see whether it is a brief of at most 4 MiB that you may read, then Ctrl+R");
     }
     retitle();
+    return false;
+  }
+
+  void reload() {
+    read();
   }
 
   private void unreadable(String what, String remedy) {
@@ -186,17 +205,24 @@ final class Desk {
       unreadable("the file is gone", "what you see is still here; Ctrl+S writes it again");
     } else if (isTyped()) {
       news.mind("the file was changed by somebody else; Ctrl+R takes theirs, Ctrl+S keeps yours");
-    } else {
-      reload();
+    } else if (read()) {
       news.note("read again: the file was changed");
     }
   }
 
   void save() {
+    if (!known && Files.exists(file)) {
+      news.mind(
+          "not saved: "
+              + file
+              + " could not be read, and what is in it would be lost; make it readable, then Ctrl+R");
+      return;
+    }
     try {
       BriefFile now = saved.with(brief.text().textProperty().get());
       now.write();
       saved = now;
+      known = true;
       watch.accept();
       news.note("saved: " + file);
     } catch (IOException e) {
@@ -226,6 +252,7 @@ final class Desk {
   }
 
   void close() {
+    tape.stop();
     watch.close();
     drafts.close();
     trials.close();
@@ -264,6 +291,7 @@ final class Desk {
   private void arrived(Drafts.Drawn drawn) {
     Snapshot snapshot = drawn.snapshot();
     brief.tell(snapshot.flaws());
+    flawed = snapshot.station().isEmpty() ? Optional.of(snapshot.text()) : Optional.empty();
     if (snapshot.station().isEmpty()) {
       top.unread();
       news.mind(
@@ -337,6 +365,17 @@ final class Desk {
   private void change(Finding finding) {
     visit(finding);
     if (shown.isEmpty()) {
+      return;
+    }
+    // The tags stay while another text is being checked, but are not about that text.
+    String now = brief.text().textProperty().get();
+    if (flawed.equals(Optional.of(now))) {
+      news.mind(
+          "this text is no station; put right what is wrong beside the brief, then ask again");
+      return;
+    }
+    if (!shown.get().text().equals(now) || shown.get().report().isEmpty()) {
+      news.mind("the brief was changed and is still being checked; ask again in a moment");
       return;
     }
     if (root.getRight() == null) {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class BriefFileTest {
@@ -18,7 +19,15 @@ class BriefFileTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"a: 1 # one\nb: 2\n", "a: 1\r\nb: \u00bd\r\n", "\ufeffa: 1\n", "no end", ""})
+      strings = {
+        "a: 1 # one\nb: 2\n",
+        "a: 1\r\nb: 2\nc: 3\r\n",
+        "a: 1\nb: 2\r\n",
+        "a: 1\r\nb: \u00bd\r\n",
+        "\ufeffa: 1\n",
+        "no end",
+        ""
+      })
   void write_unchanged_givesTheSameBytes(String raw) throws IOException {
     Path path = folder.resolve("x.yaml");
     byte[] bytes = raw.getBytes(StandardCharsets.UTF_8);
@@ -26,6 +35,23 @@ class BriefFileTest {
     BriefFile.read(path).write();
     assertArrayEquals(bytes, Files.readAllBytes(path));
     assertEquals(1, Files.list(folder).count(), "nothing is left beside it");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "a: 1\\r\\nb: 2\\nc: 3\\r\\n, b: 2, b: 22, a: 1\\r\\nb: 22\\nc: 3\\r\\n",
+    "a: 1\\r\\nb: 2\\nc: 3\\n, b: 2, b: 2\\nx: 4, a: 1\\r\\nb: 2\\nx: 4\\r\\nc: 3\\n",
+    "a: 1\\nb: 2\\nc: 3\\r\\n, a: 1\\n, '', b: 2\\nc: 3\\r\\n",
+    "a: 1\\r\\na: 1\\r\\n, a: 1\\na: 1\\n, a: 1\\n, a: 1\\r\\n",
+  })
+  void write_changed_keepsEveryOtherLineEnd(String was, String what, String with, String is)
+      throws IOException {
+    Path path = folder.resolve("x.yaml");
+    Files.writeString(path, was.translateEscapes());
+    BriefFile file = BriefFile.read(path);
+    String changed = file.text().replace(what.translateEscapes(), with.translateEscapes());
+    file.with(changed).write();
+    assertEquals(is.translateEscapes(), Files.readString(path));
   }
 
   @Test

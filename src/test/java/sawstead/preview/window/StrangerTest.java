@@ -1,0 +1,135 @@
+package sawstead.preview.window;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.ToggleButton;
+import org.junit.jupiter.api.Test;
+import sawstead.preview.Display;
+import sawstead.preview.StageTestBase;
+import sawstead.preview.Toolkit;
+import sawstead.preview.tags.TagColumn;
+
+/** What somebody does who has not read how it is meant to be used. */
+class StrangerTest extends StageTestBase {
+  private static final int LATIN_HALF = 0xbd;
+
+  private void open(Path file) {
+    stage = Toolkit.call(() -> Window.stage(file, false, 1000, 700));
+  }
+
+  private Path flawed(String model) throws Exception {
+    return Files.copy(Path.of("models/flawed", model + ".yaml"), folder.resolve(model + ".yaml"));
+  }
+
+  private String words(String label) {
+    return ((Label) find(label)).getText();
+  }
+
+  private TextArea text() {
+    Display.run(
+        () -> {
+          if (find(".brief-drawer") == null) {
+            ((ToggleButton) find("#brief")).fire();
+          }
+          ((TabPane) find(".brief-drawer")).getSelectionModel().select(1);
+          layout();
+        });
+    return (TextArea) Toolkit.call(() -> find("#brief-text"));
+  }
+
+  private void openJudged(Path file) {
+    open(file);
+    Display.until("it is judged", () -> find(".hang-tag") != null && !find(".busy").isVisible());
+  }
+
+  private void ask() {
+    assertTrue(Toolkit.call(() -> ((TagColumn) find(".tag-column")).change(0)));
+  }
+
+  private String said(String selector) {
+    return Toolkit.call(
+        () -> {
+          layout();
+          return stage.getScene().getRoot().lookupAll(selector).stream()
+              .filter(Node::isVisible)
+              .map(n -> ((Label) n).getText())
+              .collect(Collectors.joining("\n"));
+        });
+  }
+
+  @Test
+  void saveOfAFileThatCouldNotBeRead_leavesItAlone() throws Exception {
+    Path file = folder.resolve("latin.yaml");
+    byte[] bytes = {'n', 'a', 'm', 'e', ':', ' ', (byte) LATIN_HALF, '\n'};
+    Files.write(file, bytes);
+    open(file);
+    Display.until("it is told", () -> words("#news").contains("UTF-8"));
+    Display.run(() -> ((Button) find("#save")).fire());
+    assertArrayEquals(bytes, Files.readAllBytes(file), "nothing was read, so nothing is written");
+    assertTrue(words("#news").contains("not saved"), words("#news"));
+  }
+
+  @Test
+  void fileReplacedByOneThatCannotBeRead_isNotSaidToBeRead() throws Exception {
+    Path file = flawed("near-hand");
+    openJudged(file);
+    Files.write(file, new byte[] {'a', (byte) LATIN_HALF});
+    Display.until("it is told", () -> !words("#news").startsWith("drag to turn"));
+    assertTrue(words("#news").contains("UTF-8"), words("#news"));
+  }
+
+  @Test
+  void askedWhatMendsIt_whileTheTextIsNoStation_claimsNothing() throws Exception {
+    openJudged(flawed("near-hand"));
+    TextArea area = text();
+    Display.run(() -> area.setText(area.getText().replace("width: 640", "width: wide")));
+    Display.until("it is no station", () -> words("#verdict").equals("no station yet"));
+    ask();
+    Display.until("nothing is tried", () -> !find(".busy").isVisible());
+    assertEquals("", said(".mend-says"));
+    assertTrue(words("#news").contains("put right"), words("#news"));
+  }
+
+  @Test
+  void askedWhatMendsIt_whileItIsStillBeingChecked_doesNotSayThatNothingDoes() throws Exception {
+    openJudged(flawed("near-hand"));
+    TextArea area = text();
+    Display.run(() -> area.appendText("# measured again\n"));
+    ask();
+    assertTrue(words("#news").contains("still being checked"), words("#news"));
+    Display.until("all is quiet", () -> !find(".busy").isVisible());
+    assertFalse(said(".card-means").contains("no single value mends it"), said(".card-means"));
+  }
+
+  @Test
+  void strayBrackets_areToldAtTheirLine_andTheFormGoesOn() throws Exception {
+    openJudged(flawed("near-hand"));
+    TextArea area = text();
+    String whole = area.getText();
+    List<String> typed =
+        List.of("}", "{a: b}", "? ", "[".repeat(5000), "\t", "&a *a", "", "\ufeff");
+    for (String letters : typed) {
+      Display.run(
+          () -> {
+            area.setText(letters.isEmpty() ? "" : whole.replaceFirst("\n", "\n" + letters + "\n"));
+            ((TabPane) find(".brief-drawer")).getSelectionModel().select(0);
+            ((TabPane) find(".brief-drawer")).getSelectionModel().select(1);
+          });
+      Display.until("it is read", () -> !find(".busy").isVisible());
+    }
+    Display.run(() -> area.setText(whole));
+    Display.until("it is judged", () -> words("#verdict").startsWith("do not cut"));
+  }
+}
