@@ -1,5 +1,6 @@
 package sawstead.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -12,10 +13,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sawstead.check.Report;
 import sawstead.preview.PreviewException;
+import sawstead.preview.picture.PictureFile;
 import sawstead.preview.picture.PictureWish;
 import sawstead.preview.picture.PictureWriter;
 import sawstead.preview.scene.Arrangement;
 import sawstead.preview.scene.Stance;
+import sawstead.preview.walk.WalkWindow;
+import sawstead.preview.window.WindowPicture;
 
 /** {@code picture FILE --view V --out x.png}: draws a brief's station without a window. */
 @Command(
@@ -30,6 +34,16 @@ final class PictureCommand implements Callable<Integer> {
 
   @Parameters(paramLabel = "FILE", description = "The brief, a YAML file.")
   private Path file;
+
+  @Option(
+      names = "--of",
+      paramLabel = "WHAT",
+      defaultValue = "station",
+      description = {
+        "What to draw: station; window, as `show` has it when one asks what mends the worst finding;",
+        "or interview, as `walk --window` has it at the question that is next."
+      })
+  private String of;
 
   @Option(
       names = "--view",
@@ -73,6 +87,9 @@ final class PictureCommand implements Callable<Integer> {
     PictureWish wish = wish();
     Path target;
     try (Progress progress = Progress.on(streams)) {
+      if (!of.equals("station")) {
+        return drawn(other(wish, progress));
+      }
       Report report = Bench.report(file, progress);
       String slug = report.station().brief().slug();
       target = out != null ? out : Path.of(slug + "-" + view + ".png");
@@ -81,8 +98,31 @@ final class PictureCommand implements Callable<Integer> {
     } catch (PreviewException e) {
       throw new Refusal(List.of(new Trouble(e.getMessage(), e.where(), e.remedy())));
     }
+    return drawn(target);
+  }
+
+  private Integer drawn(Path target) {
     streams.outText().println("drawn: " + target);
     return ExitCode.FINE;
+  }
+
+  /** Draws the window or the interview. */
+  private Path other(PictureWish wish, Progress progress) throws Refusal {
+    boolean window = of.equals("window");
+    if (!window && !of.equals("interview")) {
+      throw bad("there is no picture of " + of, "--of", "write station, window or interview");
+    }
+    if (window && !Files.isRegularFile(file)) {
+      throw bad("there is no such file", file.toString(), "check the name");
+    }
+    Path target = out != null ? out : Path.of(of + ".png");
+    progress.begin("drawing " + target);
+    PictureFile.write(
+        window
+            ? WindowPicture.draw(file, wish.width(), wish.height(), wish.dark())
+            : WalkWindow.draw(file, wish.width(), wish.height(), wish.dark()),
+        target);
+    return target;
   }
 
   private PictureWish wish() throws Refusal {

@@ -2,6 +2,11 @@ package sawstead.intake;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import sawstead.measure.LengthFormat;
+import sawstead.measure.LengthText;
+import sawstead.measure.Unit;
 
 /**
  * The JSON Schema (draft 2020-12) of a brief: every key with its meaning, examples, unit, range and
@@ -29,6 +34,12 @@ import java.util.Locale;
  * </ul>
  */
 public final class BriefSchema {
+
+  /** What is written in the units of the others. */
+  private static final Map<Unit, Pattern> OTHERS =
+      Map.of(
+          Unit.MM, Pattern.compile("[0-9] ?(in|lb|ft|\"|')(\\b|$|3)|[0-9]/[0-9]"),
+          Unit.INCH, Pattern.compile("[0-9] ?(mm|cm|kg)"));
 
   static final SchemaFile FILE = SchemaFile.of("/sawstead/brief.schema.json");
 
@@ -66,6 +77,33 @@ public final class BriefSchema {
   /** The schema of the items of an expanded list. */
   static JsonNode items(JsonNode list) {
     return list.path("items");
+  }
+
+  /**
+   * How a value of a key is written, for somebody who measures in a unit: the first example that is
+   * not in the units of the others, or else the first one, turned into theirs if it is a length;
+   * empty if the key has no examples.
+   */
+  public static String example(JsonNode node, Unit unit) {
+    String first = node.path("examples").path(0).asText("");
+    for (JsonNode example : node.path("examples")) {
+      if (!OTHERS.get(unit).matcher(example.asText()).find()) {
+        return example.asText();
+      }
+    }
+    return node.path("x-unit").asText().equals("mm") ? turned(first, unit) : first;
+  }
+
+  /** The same length as a person with a rule of the other kind would write it. */
+  private static String turned(String example, Unit unit) {
+    if (example.isEmpty()) {
+      return example;
+    }
+    double length = LengthText.parse(example, unit).nominal();
+    double fine = Math.abs(length) < 100 ? 0.1 : 1;
+    return unit == Unit.MM
+        ? LengthFormat.millimetres().withUnit(Math.rint(length / fine) * fine)
+        : LengthFormat.inches(16).withUnit(length);
   }
 
   /** The first sentence of a key's description, for use within another sentence. */

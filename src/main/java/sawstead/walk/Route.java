@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import sawstead.intake.BriefSchema;
+import sawstead.measure.Unit;
 import sawstead.walk.Question.Kind;
 
 /** The questions that the answers so far lead to, in the order in which one walks round a saw. */
@@ -161,20 +162,20 @@ final class Route {
         : node.title() + ", no. " + (node.index().getAsInt() + 1);
   }
 
-  private static String example(Node node, Kind kind) {
-    JsonNode first = node.schema().path("examples").path(0);
+  private String example(Node node, Kind kind) {
+    Unit unit = Unit.of(answers.written("units")).orElse(Unit.MM);
     return switch (kind) {
       case COUNT -> "2";
       case GATE -> YES;
-      case ROW -> rowExample(node);
+      case ROW -> rowExample(node, unit);
       case CHOICE -> node.choices().get(0);
-      case MEASURE, TEXT -> first.asText("");
+      case MEASURE, TEXT -> BriefSchema.example(node.schema(), unit);
     };
   }
 
-  private static String rowExample(Node node) {
+  private static String rowExample(Node node, Unit unit) {
     int size = node.schema().path("minItems").asInt();
-    String one = node.schema().path("items").path("examples").path(0).asText();
+    String one = BriefSchema.example(node.schema().path("items"), unit);
     return size == 2 || one.isEmpty()
         ? "150, 75"
         : String.join(", ", java.util.Collections.nCopies(size, one));

@@ -29,7 +29,8 @@ class PictureCommandTest {
     "--view, under, there is no view under",
     "--size, big, is no size",
     "--size, 9x9, 64 to 4096 pixels",
-    "--spread, 2, cannot be spread"
+    "--spread, 2, cannot be spread",
+    "--of, sky, there is no picture of sky"
   })
   void badWish_isRefusedWithWhatToDo(String option, String value, String says) {
     ByteArrayOutputStream err = new ByteArrayOutputStream();

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import sawstead.intake.BriefSchema;
+import sawstead.measure.Unit;
 
 /**
  * Reads the cards off a schema. Each section of the whole is a card; a section within it is a group
@@ -16,8 +18,11 @@ import java.util.stream.Collectors;
 final class Cards {
   private final Set<String> paths;
 
-  private Cards(Set<String> paths) {
+  private final Unit unit;
+
+  private Cards(Set<String> paths, Unit unit) {
     this.paths = paths;
+    this.unit = unit;
   }
 
   /**
@@ -25,9 +30,10 @@ final class Cards {
    *
    * @param schema of the whole brief, references followed
    * @param paths of all values that the text has, to know how long its lists are
+   * @param unit that examples are in
    */
-  static List<Card> of(JsonNode schema, Set<String> paths) {
-    Cards reader = new Cards(paths);
+  static List<Card> of(JsonNode schema, Set<String> paths, Unit unit) {
+    Cards reader = new Cards(paths, unit);
     List<Card> cards = new ArrayList<>();
     List<Field> loose = new ArrayList<>();
     schema
@@ -41,7 +47,7 @@ final class Cards {
                 reader.walk(entry.getKey(), new Draft("", "", 0), node, groups);
                 cards.add(card(node, groups));
               } else {
-                loose.add(field(entry.getKey(), node));
+                loose.add(reader.field(entry.getKey(), node));
               }
             });
     if (!loose.isEmpty()) {
@@ -144,7 +150,7 @@ final class Cards {
         0);
   }
 
-  private static Field field(String path, JsonNode node) {
+  private Field field(String path, JsonNode node) {
     return field(path, node, title(key(path), node));
   }
 
@@ -152,7 +158,7 @@ final class Cards {
     return path.substring(path.lastIndexOf('.') + 1);
   }
 
-  private static Field field(String path, JsonNode node, String title) {
+  private Field field(String path, JsonNode node, String title) {
     List<String> choices = new ArrayList<>();
     node.path("enum").forEach(e -> choices.add(e.asText()));
     if (node.path("type").asText().equals("boolean")) {
@@ -182,14 +188,15 @@ final class Cards {
     return node.path("x-" + which).asDouble(node.path(which + "imum").asDouble(without));
   }
 
-  private static String hint(JsonNode node) {
+  private String hint(JsonNode node) {
     if (node.has("default")) {
       return "default " + node.path("default").asText();
     }
     if (node.has("x-default-from")) {
       return "default: " + node.path("x-default-from").asText();
     }
-    return node.path("examples").has(0) ? "such as " + node.path("examples").get(0).asText() : "";
+    String example = BriefSchema.example(node, unit);
+    return example.isEmpty() ? "" : "such as " + example;
   }
 
   private static String title(String key, JsonNode node) {

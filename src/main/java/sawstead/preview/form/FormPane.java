@@ -73,7 +73,7 @@ public final class FormPane extends ScrollPane {
       return;
     }
     spans = now;
-    List<Card> wanted = Cards.of(BriefSchema.expanded(), now.keySet());
+    List<Card> wanted = Cards.of(BriefSchema.expanded(), now.keySet(), unit());
     if (!wanted.equals(shown)) {
       shown = wanted;
       known.clear();

@@ -1,18 +1,12 @@
 package sawstead.preview.picture;
 
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
-import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javax.imageio.ImageIO;
 import sawstead.check.Report;
 import sawstead.check.Words;
 import sawstead.preview.PreviewException;
@@ -37,22 +31,7 @@ public final class PictureWriter {
    */
   public static void write(Report report, PictureWish wish, Path file) {
     Toolkit.start();
-    BufferedImage picture = image(draw(report, wish));
-    Path target = file.toAbsolutePath();
-    try {
-      Path draft = Files.createTempFile(target.getParent(), ".picture", ".png");
-      try {
-        ImageIO.write(picture, "png", draft.toFile());
-        Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(draft);
-      }
-    } catch (IOException e) {
-      throw new PreviewException(
-          "the picture cannot be written",
-          file.toString(),
-          "name a file in a folder that exists and that you may write to");
-    }
+    PictureFile.write(draw(report, wish), file);
   }
 
   /** The picture's pixels; JavaFX must run. */
@@ -103,16 +82,5 @@ public final class PictureWriter {
       case ABOVE -> "above";
       case CORNER -> "the right corner of the infeed";
     };
-  }
-
-  private static BufferedImage image(WritableImage from) {
-    int width = (int) from.getWidth();
-    int height = (int) from.getHeight();
-    int[] pixels = new int[width * height];
-    from.getPixelReader()
-        .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
-    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    image.setRGB(0, 0, width, height, pixels, 0, width);
-    return image;
   }
 }

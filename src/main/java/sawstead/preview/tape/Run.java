@@ -118,7 +118,7 @@ public record Run(
 
   private static String amount(boolean turn, double value, Words words) {
     return turn
-        ? String.format(java.util.Locale.ROOT, value < 10 ? "%.2f\u00b0" : "%.0f\u00b0", value)
+        ? String.format(java.util.Locale.ROOT, value < 10 ? "%.2f\u00b0" : "%.1f\u00b0", value)
         : words.length(value);
   }
 

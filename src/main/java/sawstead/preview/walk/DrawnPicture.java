@@ -7,6 +7,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
+import javafx.scene.text.TextAlignment;
 import sawstead.preview.look.Faces;
 import sawstead.preview.look.SharpCanvas;
 import sawstead.preview.look.Tokens;
@@ -103,8 +104,20 @@ final class DrawnPicture extends Region {
     double length = Math.max(1e-9, Math.hypot(x1 - x0, y1 - y0));
     head(g, x0, y0, (x0 - x1) / length, (y0 - y1) / length);
     head(g, x1, y1, (x1 - x0) / length, (y1 - y0) / length);
-    g.setFont(Font.font(Faces.SANS, FontWeight.BOLD, Math.max(13, 2 * unit())));
-    g.fillText("?", (x0 + x1) / 2 + 8, (y0 + y1) / 2 - 1.6 * unit());
+    double high = Math.max(13, 2 * unit());
+    boolean roomy = length > 3 * high;
+    ask(g, roomy ? (x0 + x1) / 2 : Math.max(x0, x1) + high, (y0 + y1) / 2, high);
+  }
+
+  /** The dimension that is wanted, in the line, as a drawing has it; beside a short one. */
+  private void ask(GraphicsContext g, double x, double y, double high) {
+    g.setFill(look.colour("chalk"));
+    g.fillOval(x - 0.75 * high, y - 0.75 * high, 1.5 * high, 1.5 * high);
+    g.setFill(look.colour("cobalt"));
+    g.setFont(Font.font(Faces.SANS, FontWeight.BOLD, high));
+    g.setTextAlign(TextAlignment.CENTER);
+    g.fillText("?", x, y);
+    g.setTextAlign(TextAlignment.LEFT);
   }
 
   /** An arrow head whose tip is at a place, and a line across it as dimensions have it. */

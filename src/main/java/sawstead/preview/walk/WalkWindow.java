@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 import javafx.stage.Stage;
 import sawstead.preview.PreviewException;
 import sawstead.preview.Toolkit;
@@ -48,27 +50,15 @@ public final class WalkWindow {
 
   /** The window, shown. On JavaFX's thread only. */
   static Stage stage(
-      Path brief,
-      boolean dark,
-      double width,
-      double height,
-      java.util.function.Consumer<Path> written) {
+      Path brief, boolean dark, double width, double height, Consumer<Path> written) {
     Stage stage = new Stage();
-    WalkPane pane;
-    try {
-      pane =
-          new WalkPane(
-              brief,
-              path -> {
-                written.accept(path);
-                stage.hide();
-              });
-    } catch (IOException e) {
-      throw new PreviewException(
-          "the answers given before cannot be read",
-          brief + ".answers",
-          "check your rights there, or move the file away to begin anew");
-    }
+    WalkPane pane =
+        pane(
+            brief,
+            path -> {
+              written.accept(path);
+              stage.hide();
+            });
     Theme.put(dark);
     pane.look(Tokens.of(dark));
     Scene scene = new Scene(pane, width, height);
@@ -78,5 +68,36 @@ public final class WalkWindow {
     stage.show();
     pane.focus();
     return stage;
+  }
+
+  private static WalkPane pane(Path brief, Consumer<Path> written) {
+    try {
+      return new WalkPane(brief, written);
+    } catch (IOException e) {
+      throw new PreviewException(
+          "the answers given before cannot be read",
+          brief + ".answers",
+          "check your rights there, or move the file away to begin anew");
+    }
+  }
+
+  /**
+   * The interview as a picture, without opening it: at the question that is next.
+   *
+   * @param brief to be written; answers given before are beside it
+   * @throws PreviewException if this machine cannot draw it
+   */
+  public static Image draw(Path brief, int width, int height, boolean dark) {
+    Toolkit.start();
+    return Toolkit.call(
+        () -> {
+          WalkPane pane = pane(brief, path -> {});
+          Theme.put(dark);
+          pane.look(Tokens.of(dark));
+          Scene scene = new Scene(pane, width, height);
+          scene.getStylesheets().add(Tokens.address());
+          scene.snapshot(null);
+          return scene.snapshot(null);
+        });
   }
 }

@@ -20,6 +20,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
 import sawstead.check.Margin;
+import sawstead.check.Severity;
 import sawstead.preview.bench.Changes;
 import sawstead.preview.bench.Flaw;
 import sawstead.preview.bench.Snapshot;
@@ -50,8 +51,9 @@ final class Desk {
   private final TapeBar tape = new TapeBar(this::pulled);
   private final TopBar top = new TopBar(this);
   private final BriefDrawer brief = new BriefDrawer(this::would);
-  private final NewsLine news = new NewsLine();
-  private final Trials trials = new Trials(brief, top, news);
+  private final BusySign busy = new BusySign();
+  private final NewsLine news = new NewsLine(busy);
+  private final Trials trials = new Trials(brief, busy, news);
   private final Lights lights = new Lights(floor);
   private final Drafts drafts;
   private final FileWatch watch;
@@ -270,18 +272,18 @@ final class Desk {
   private void typed(String text) {
     trials.giveUp();
     retitle();
-    top.busy(true);
+    busy.checking(true);
     drafts.typed(text, look);
   }
 
   private void would(String text) {
     trials.giveUp();
-    top.busy(true);
+    busy.checking(true);
     drafts.dragged(text, look);
   }
 
   private void faulty(RuntimeException fault) {
-    top.busy(false);
+    busy.checking(false);
     news.mind(
         "a fault of the program, not of your brief: "
             + fault.getClass().getSimpleName()
@@ -294,6 +296,7 @@ final class Desk {
     flawed = snapshot.station().isEmpty() ? Optional.of(snapshot.text()) : Optional.empty();
     if (snapshot.station().isEmpty()) {
       top.unread();
+      busy.checking(false);
       news.mind(
           "this text is no station yet: "
               + snapshot.flaws().get(0).what()
@@ -318,7 +321,7 @@ final class Desk {
   }
 
   private void judged(Snapshot snapshot) {
-    top.busy(false);
+    busy.checking(false);
     if (snapshot.station().isEmpty()) {
       return; // What is wrong with it was told when it arrived.
     }
@@ -461,6 +464,22 @@ final class Desk {
     }
     lights.arriving(arriving);
     way();
+  }
+
+  /** Whether nothing is being read, checked or tried any more. */
+  boolean isQuiet() {
+    return busy.isQuiet();
+  }
+
+  /** Does what the button on the worst tag does; false if there is nothing to mend. */
+  boolean askAboutTheWorst() {
+    boolean toMend =
+        shown
+            .flatMap(Snapshot::report)
+            .flatMap(r -> r.findings().stream().findFirst())
+            .filter(f -> f.severity() != Severity.NOTE)
+            .isPresent();
+    return toMend && tags.change(0);
   }
 
   void spread(double share) {

@@ -17,10 +17,15 @@ import sawstead.preview.look.Signs;
 final class NewsLine extends HBox {
   private final Label says = new Label();
   private final ProgressBar progress = new ProgressBar();
+  private final BusySign busy;
   private final Button open = new Button("open the folder");
 
-  NewsLine() {
+  /**
+   * @param busy stands at its right end
+   */
+  NewsLine(BusySign busy) {
     super(10);
+    this.busy = busy;
     getStyleClass().add("news");
     setAlignment(Pos.CENTER_LEFT);
     says.setId("news");
@@ -28,6 +33,7 @@ final class NewsLine extends HBox {
     HBox.setHgrow(says, Priority.ALWAYS);
     progress.setId("progress");
     progress.setVisible(false);
+    progress.managedProperty().bind(progress.visibleProperty());
     open.setId("open-folder");
     open.getStyleClass().add("more");
     open.setMinWidth(Region.USE_PREF_SIZE);
@@ -70,6 +76,6 @@ final class NewsLine extends HBox {
   private void tell(String words, Severity severity) {
     says.setText(words);
     says.setTooltip(new Tooltip(words));
-    getChildren().setAll(Signs.of(severity, 18), says, progress);
+    getChildren().setAll(Signs.of(severity, 18), says, busy, progress);
   }
 }

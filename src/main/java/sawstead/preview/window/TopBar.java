@@ -35,13 +35,10 @@ final class TopBar extends VBox {
   private final Label verdict = new Label("reading ...");
   private final Label height = new Label();
   private final StackPane sign = new StackPane();
-  private final Label busy = new Label("checking ...");
   private final ToggleButton brief = new ToggleButton("Brief");
   private final ComboBox<String> cutWhere = new ComboBox<>();
   private final Slider cutAt = slider("section", 0.5);
   private Optional<Box> box = Optional.empty();
-  private boolean checking;
-  private boolean trying;
 
   TopBar(Desk desk) {
     this.desk = desk;
@@ -49,14 +46,13 @@ final class TopBar extends VBox {
     name.getStyleClass().add("station-name");
     verdict.setId("verdict");
     verdict.getStyleClass().add("verdict");
-    busy.getStyleClass().add("busy");
-    busy.setMinWidth(Region.USE_PREF_SIZE);
     verdict.setMinWidth(Region.USE_PREF_SIZE);
     brief.setMinWidth(Region.USE_PREF_SIZE);
     name.setMinWidth(60);
+    height.setMinWidth(0);
     height.setId("height");
     height.getStyleClass().add("verdict");
-    HBox first = new HBox(12, sign, name, verdict, height, busy, gap());
+    HBox first = new HBox(12, sign, name, verdict, height, gap());
     first.setAlignment(Pos.CENTER_LEFT);
     ToggleButton measure = toggle("measure", desk::measure, "key M");
     ToggleButton way = toggle("way", desk::showWay, "the room that is swept on the way, key W");
@@ -148,25 +144,6 @@ final class TopBar extends VBox {
     verdict.setText("no station yet");
     verdict.getStyleClass().setAll("label", "verdict", Severity.STOP.word());
     height.setText("");
-    busy(false);
-  }
-
-  /** Whether a station is being designed or judged. */
-  void busy(boolean working) {
-    checking = working;
-    tellWork();
-  }
-
-  /** Whether it is being tried out what bears on a finding. */
-  void trying(boolean working) {
-    trying = working;
-    tellWork();
-  }
-
-  private void tellWork() {
-    busy.setText(trying ? "trying what mends it ..." : "checking ...");
-    busy.setVisible(trying || checking);
-    busy.setManaged(trying || checking);
   }
 
   void briefIsOpen(boolean open) {

@@ -16,14 +16,14 @@ import sawstead.preview.bench.Written;
 /** Tries out, away from the window's thread, which values mend a finding, and shows them. */
 final class Trials implements AutoCloseable {
   private final BriefDrawer brief;
-  private final TopBar top;
+  private final BusySign busy;
   private final NewsLine news;
   private final Latest thread = new Latest(0, fault -> Platform.runLater(this::failed));
   private boolean trying;
 
-  Trials(BriefDrawer brief, TopBar top, NewsLine news) {
+  Trials(BriefDrawer brief, BusySign busy, NewsLine news) {
     this.brief = brief;
-    this.top = top;
+    this.busy = busy;
     this.news = news;
   }
 
@@ -33,7 +33,7 @@ final class Trials implements AutoCloseable {
     brief.form().tryOut(finding.remedy());
     List<Dial> dials = inOrder(brief.form().dials(), new Written(judged.text(), finding.about()));
     trying = true;
-    top.trying(true);
+    busy.trying(true);
     thread.ask(wanted -> find(Mending.of(file, judged, finding), dials, wanted));
   }
 
@@ -81,7 +81,7 @@ final class Trials implements AutoCloseable {
 
   private void ended(boolean all) {
     trying = false;
-    top.trying(false);
+    busy.trying(false);
     brief.form().triedAll(all);
   }
 

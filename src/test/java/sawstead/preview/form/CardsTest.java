@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sawstead.intake.BriefSchema;
 import sawstead.intake.BriefSpans;
+import sawstead.measure.Unit;
 import sawstead.preview.scene.Demo;
 
 class CardsTest {
@@ -24,7 +25,7 @@ class CardsTest {
   @Test
   void of_theSchema_hasAFieldForEveryPlainValueOfADemo() {
     var spans = BriefSpans.of(Demo.text("lantern-alley"));
-    List<String> fields = paths(Cards.of(BriefSchema.expanded(), spans.keySet()));
+    List<String> fields = paths(Cards.of(BriefSchema.expanded(), spans.keySet(), Unit.MM));
     List<String> missing =
         spans.entrySet().stream()
             .filter(e -> e.getValue().value().isPresent())
@@ -42,7 +43,7 @@ class CardsTest {
     ObjectNode schema = BriefSchema.expanded().deepCopy();
     ObjectNode vac = (ObjectNode) schema.at("/properties/vac/properties");
     vac.putObject("colour").put("title", "colour of the vac").put("type", "string");
-    assertTrue(paths(Cards.of(schema, Set.of())).contains("vac.colour"));
+    assertTrue(paths(Cards.of(schema, Set.of(), Unit.MM)).contains("vac.colour"));
   }
 
   @Test
@@ -54,7 +55,7 @@ class CardsTest {
                 {"properties": {"slots": {"title": "slots", "type": "array", "items":
                   {"title": "slot", "properties": {"at": {"title": "place", "enum": ["a"]}}}}}}
                 """);
-    List<Card> cards = Cards.of(schema, Set.of("slots[0]", "slots[1]"));
+    List<Card> cards = Cards.of(schema, Set.of("slots[0]", "slots[1]"), Unit.MM);
     assertEquals(List.of("slots[0].at", "slots[1].at"), paths(cards));
     assertEquals("slot 2", cards.get(0).groups().get(1).title());
     assertEquals(List.of("a"), cards.get(0).groups().get(1).fields().get(0).choices());
@@ -84,7 +85,7 @@ class CardsTest {
             "board.outline[1][0]",
             "board.outline[1][1]",
             "board.bits[0]");
-    List<Card.Group> groups = Cards.of(schema, paths).get(0).groups();
+    List<Card.Group> groups = Cards.of(schema, paths, Unit.MM).get(0).groups();
     assertEquals(
         List.of("place", "outline", "bits"), groups.stream().map(Card.Group::title).toList());
     assertEquals(

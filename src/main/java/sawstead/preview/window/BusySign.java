@@ -1,0 +1,40 @@
+package sawstead.preview.window;
+
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+
+/** Says what is being worked on away from the window's thread, if anything is. */
+final class BusySign extends Label {
+  private boolean checking;
+  private boolean trying;
+
+  BusySign() {
+    setId("busy");
+    getStyleClass().add("busy");
+    setMinWidth(Region.USE_PREF_SIZE);
+    tell();
+  }
+
+  /** Whether a station is being designed or judged. */
+  void checking(boolean working) {
+    checking = working;
+    tell();
+  }
+
+  /** Whether it is being tried what mends a finding. */
+  void trying(boolean working) {
+    trying = working;
+    tell();
+  }
+
+  /** Whether nothing is being worked on. */
+  boolean isQuiet() {
+    return !trying && !checking;
+  }
+
+  private void tell() {
+    setText(trying ? "trying what mends it ..." : "checking ...");
+    setVisible(!isQuiet());
+    setManaged(!isQuiet());
+  }
+}

@@ -1,0 +1,58 @@
+package sawstead.preview.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import javafx.scene.image.Image;
+import javafx.scene.paint.Color;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import sawstead.preview.Display;
+import sawstead.preview.look.Tokens;
+
+/** The window drawn without a window: what must be seen in it is looked for in the pixels. */
+class WindowPictureTest {
+  @BeforeEach
+  void display() {
+    Display.demand();
+  }
+
+  @Test
+  void draw_showsTheTagOfTheStop_andWhatMendsIt() {
+    Path file = Path.of("models/flawed/near-hand.yaml");
+    Image image = WindowPicture.draw(file, 1280, 800, false);
+    assertEquals(1280, image.getWidth());
+    assertEquals(800, image.getHeight());
+    Tokens look = Tokens.of(false);
+    assertTrue(pixels(image, look.colour("vermilion"), 0, 330) > 200, "a stop in the column");
+    assertTrue(pixels(image, look.colour("lichen"), 800, 1280) > 60, "a mark that mends it");
+    assertTrue(pixels(image, look.colour("tape"), 380, 1260) > 5000, "the tape");
+    Display.demandNoFaults();
+  }
+
+  @Test
+  void draw_ofAStationThatMayBeCut_showsNoStop() {
+    Image image = WindowPicture.draw(Path.of("models/first-brief.yaml"), 1000, 700, true);
+    Tokens look = Tokens.of(true);
+    assertEquals(0, pixels(image, look.colour("vermilion"), 0, 1000));
+    assertTrue(pixels(image, look.colour("tape"), 380, 980) > 3000, "the tape");
+    Display.demandNoFaults();
+  }
+
+  /** How many pixels of some columns have a colour. */
+  private static int pixels(Image image, Color colour, int from, int to) {
+    int count = 0;
+    for (int x = from; x < to; x++) {
+      for (int y = 0; y < (int) image.getHeight(); y++) {
+        Color is = image.getPixelReader().getColor(x, y);
+        double off =
+            Math.abs(is.getRed() - colour.getRed())
+                + Math.abs(is.getGreen() - colour.getGreen())
+                + Math.abs(is.getBlue() - colour.getBlue());
+        count += off < 0.02 ? 1 : 0;
+      }
+    }
+    return count;
+  }
+}
