@@ -13,6 +13,7 @@ import javafx.scene.control.Label;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
+import javafx.scene.shape.Rectangle;
 import sawstead.check.Finding;
 import sawstead.check.Words;
 import sawstead.preview.caliper.Caliper;
@@ -65,6 +66,11 @@ public final class FloorView extends StackPane {
     hover.setMouseTransparent(true);
     overlay.setPickOnBounds(false);
     overlay.getChildren().addAll(pins, caliper, hover);
+    // A pin at the floor's upper edge would stand on the bar above it, and take its clicks.
+    Rectangle within = new Rectangle();
+    within.widthProperty().bind(widthProperty());
+    within.heightProperty().bind(heightProperty());
+    overlay.setClip(within);
     getChildren().add(overlay);
     setAlignment(Pos.TOP_LEFT);
     setMinSize(0, 0);

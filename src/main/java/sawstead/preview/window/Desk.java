@@ -1,15 +1,11 @@
 package sawstead.preview.window;
 
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonType;
@@ -32,8 +28,6 @@ import sawstead.preview.scene.Stance;
 import sawstead.preview.tags.TagColumn;
 import sawstead.preview.tape.Run;
 import sawstead.preview.tape.TapeBar;
-import sawstead.preview.text.BriefFile;
-import sawstead.preview.text.FileWatch;
 import sawstead.preview.view.FloorView;
 import sawstead.station.Mover;
 import sawstead.station.Station;
@@ -56,16 +50,11 @@ final class Desk {
   private final Trials trials = new Trials(brief, busy, news);
   private final Lights lights = new Lights(floor);
   private final Drafts drafts;
-  private final FileWatch watch;
+  private final OnDisk onDisk;
   private final WriteFiles files = new WriteFiles();
   private Tokens look = Tokens.of(false);
   private Consumer<Boolean> onDark = wanted -> {};
   private Runnable onOpen = () -> {};
-  private BriefFile saved;
-
-  /** Whether the file was ever read: else its text is not known, and may not be written over. */
-  private boolean known;
-
   private Optional<Snapshot> shown = Optional.empty();
   private Optional<String> flawed = Optional.empty();
   private boolean wayShown;
@@ -76,15 +65,15 @@ final class Desk {
     this.file = file;
     this.title = title;
     drafts = new Drafts(file.toString(), this::arrived, this::judged, this::faulty);
-    saved = BriefFile.empty(file);
     root.getStyleClass().add("desk");
     root.setTop(top);
     root.setLeft(tags);
     root.setCenter(floor);
     root.setBottom(new VBox(news, tape));
+    onDisk = new OnDisk(file, brief.text(), news, this::typed, this::unreadable);
     brief.text().textProperty().addListener((o, was, is) -> typed(is));
-    watch = new FileWatch(file, () -> Platform.runLater(this::fileChanged));
-    read();
+    onDisk.read();
+    retitle();
     floor.requestFocus();
   }
 
@@ -164,34 +153,9 @@ final class Desk {
     }
   }
 
-  /**
-   * Reads the file again; what was typed is gone then.
-   *
-   * @return whether it could be read
-   */
-  private boolean read() {
-    try {
-      saved = BriefFile.read(file);
-      known = true;
-      brief.text().open(saved.text());
-      typed(saved.text());
-      retitle();
-      return true;
-    } catch (CharacterCodingException e) {
-      unreadable("the file is not UTF-8 text", "save it as UTF-8 (plain text)");
-    } catch (IOException e) {
-      unreadable(
-          Files.exists(file) ? "the file cannot be read" : "there is no such file any more",
-          known
-              ? "what was typed is still here; save it with Ctrl+S to have the file again"
-              : "see whether it is a brief of at most 4 MiB that you may read, then Ctrl+R");
-    }
-    retitle();
-    return false;
-  }
-
+  /** Reads the file again. */
   void reload() {
-    read();
+    onDisk.read();
   }
 
   private void unreadable(String what, String remedy) {
@@ -202,39 +166,13 @@ final class Desk {
     }
   }
 
-  private void fileChanged() {
-    if (!Files.exists(file)) {
-      unreadable("the file is gone", "what you see is still here; Ctrl+S writes it again");
-    } else if (isTyped()) {
-      news.mind("the file was changed by somebody else; Ctrl+R takes theirs, Ctrl+S keeps yours");
-    } else if (read()) {
-      news.note("read again: the file was changed");
-    }
-  }
-
   void save() {
-    if (!known && Files.exists(file)) {
-      news.mind(
-          "not saved: "
-              + file
-              + " could not be read, and what is in it would be lost; make it readable, then Ctrl+R");
-      return;
-    }
-    try {
-      BriefFile now = saved.with(brief.text().textProperty().get());
-      now.write();
-      saved = now;
-      known = true;
-      watch.accept();
-      news.note("saved: " + file);
-    } catch (IOException e) {
-      news.mind("not saved: " + file + " cannot be written; nothing that was typed is lost");
-    }
+    onDisk.save();
     retitle();
   }
 
   boolean mayClose() {
-    if (!isTyped()) {
+    if (!onDisk.isTyped()) {
       return true;
     }
     Alert alert =
@@ -248,25 +186,21 @@ final class Desk {
     ButtonType answer = alert.showAndWait().orElse(ButtonType.CANCEL);
     if (answer == ButtonType.YES) {
       save();
-      return !isTyped();
+      return !onDisk.isTyped();
     }
     return answer == ButtonType.NO;
   }
 
   void close() {
     tape.stop();
-    watch.close();
+    onDisk.close();
     drafts.close();
     trials.close();
     files.close();
   }
 
-  private boolean isTyped() {
-    return !brief.text().textProperty().get().equals(saved.text());
-  }
-
   private void retitle() {
-    title.accept((isTyped() ? "\u2022 " : "") + file.getFileName() + " - Sawstead");
+    title.accept((onDisk.isTyped() ? "\u2022 " : "") + file.getFileName() + " - Sawstead");
   }
 
   private void typed(String text) {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -16,14 +17,21 @@ import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.ToggleButton;
 import org.junit.jupiter.api.Test;
+import sawstead.check.Finding;
+import sawstead.check.Severity;
 import sawstead.preview.Display;
 import sawstead.preview.StageTestBase;
 import sawstead.preview.Toolkit;
 import sawstead.preview.tags.TagColumn;
+import sawstead.preview.view.FloorView;
+import sawstead.solid.Vec;
 
 /** What somebody does who has not read how it is meant to be used. */
 class StrangerTest extends StageTestBase {
   private static final int LATIN_HALF = 0xbd;
+
+  /** A pin is higher than that, pixels. */
+  private static final double EDGE = 45;
 
   private void open(Path file) {
     stage = Toolkit.call(() -> Window.stage(file, false, 1000, 700));
@@ -111,6 +119,30 @@ class StrangerTest extends StageTestBase {
     assertTrue(words("#news").contains("still being checked"), words("#news"));
     Display.until("all is quiet", () -> !find(".busy").isVisible());
     assertFalse(said(".card-means").contains("no single value mends it"), said(".card-means"));
+  }
+
+  @Test
+  void pinNearTheUpperEdge_staysOnTheFloor() throws Exception {
+    openJudged(flawed("near-hand"));
+    FloorView floor = (FloorView) find(".room");
+    Display.run(
+        () -> {
+          Vec at = new Vec(0, 0, 0);
+          while (projected(floor, at) > EDGE) {
+            at = new Vec(0, 0, at.z() + 5);
+          }
+          Finding finding =
+              new Finding(Severity.STOP, "pin", List.of(), Optional.of(at), "it is here", "look");
+          floor.hang(List.of(finding), f -> {});
+          layout();
+          for (Node child : floor.getChildrenUnmodifiable()) {
+            assertTrue(child.getBoundsInParent().getMinY() >= 0, child + " stands out above");
+          }
+        });
+  }
+
+  private static double projected(FloorView floor, Vec at) {
+    return floor.eye().project(at, floor.getWidth(), floor.getHeight()).orElseThrow().y();
   }
 
   @Test
