@@ -18,6 +18,10 @@ final class MotionRemedy {
           + scene.words().atLeast(missing)
           + " longer, open it to the rear, or use a bar that reaches that much less";
     }
+    Optional<String> ownWord = ofSledOrInsert(id, contact);
+    if (ownWord.isPresent()) {
+      return ownWord.get();
+    }
     Optional<Clearing.Shift> shift = Clearing.of(scene.station(), passage, scene.contact());
     if (shift.isPresent()) {
       return words(scene, shift.get());
@@ -29,6 +33,31 @@ final class MotionRemedy {
             + scene.words().atLeast(missing)
             + " earlier"
         : "move " + contact.with() + " out of the way, or stop the motion earlier";
+  }
+
+  /** The saw stays as it is: what meets it in use must be made otherwise. */
+  private static Optional<String> ofSledOrInsert(String id, Passage.Contact contact) {
+    boolean stroke = id.endsWith("/stroke");
+    return switch (contact.with()) {
+      case "saw/guard" ->
+          stroke
+              ? Optional.of(
+                  "leave `guardStays` out: this sled only passes where the guard is lifted or off,"
+                      + " as the saw's manual allows it")
+              : Optional.empty();
+      case "saw/table" ->
+          stroke
+              ? Optional.of(
+                  "make "
+                      + contact.mover()
+                      + " narrower than the slot that it runs in, or leave `runnerWidth` out")
+              : Optional.empty();
+      case "saw/knife" ->
+          id.endsWith("/lifts-out")
+              ? Optional.of("slot it for the knife (`knifeSlot: true`)")
+              : Optional.empty();
+      default -> Optional.empty();
+    };
   }
 
   private static String port(Scene scene, String id) {

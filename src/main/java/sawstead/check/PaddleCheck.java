@@ -91,12 +91,24 @@ final class PaddleCheck implements Check {
                       motion.to(),
                       scene.words().length(lacks))
                   : "the paddle's press block swings past the stop",
-              "make the press block "
-                  + scene.words().atLeast(Math.max(lacks, 1))
-                  + " longer (paddle.press), or let it swing farther (paddle.travel)"));
+              written(scene)
+                  ? "leave out what you wrote of the paddle (paddle.press, paddle.travel): it is"
+                      + " then made as long as it must be"
+                  : "make the press block "
+                      + scene.words().atLeast(Math.max(lacks, 1))
+                      + " longer (paddle.press), or let it swing farther (paddle.travel)"));
     } else {
       notes.add(Margin.length("paddle-press", "the paddle presses the stop", about, into, stroke));
     }
+  }
+
+  /** Whether the user, and not the program, chose how long or how far. */
+  private static boolean written(Scene scene) {
+    return scene
+        .brief()
+        .paddle()
+        .map(w -> w.press().isPresent() || w.travel().isPresent())
+        .orElse(false);
   }
 
   private static boolean isPressed(Body pressed, Box face, double stroke) {

@@ -50,6 +50,13 @@ final class FieldRow extends VBox {
     } else {
       addChoice(line);
     }
+    focusWithinProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (is) {
+                changes.attend(field.path());
+              }
+            });
   }
 
   private void addText(HBox line) {

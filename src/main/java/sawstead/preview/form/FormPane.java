@@ -53,6 +53,9 @@ public final class FormPane extends ScrollPane {
 
     /** An item of a list is to go. */
     void removeFrom(String list, int index);
+
+    /** Somebody is about to change a value, or has opened the card that it is the first of. */
+    void attend(String path);
   }
 
   /**
@@ -220,6 +223,7 @@ public final class FormPane extends ScrollPane {
     }
     rows.put(pane, made);
     pane.setContent(content);
+    made.stream().findFirst().ifPresent(row -> changes.attend(row.field().path()));
   }
 
   private Optional<Region> head(Card.Group group) {

@@ -19,6 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import sawstead.preview.look.Tokens;
+import sawstead.preview.sketch.DrawnPicture;
 import sawstead.walk.Answer;
 import sawstead.walk.AnswerFile;
 import sawstead.walk.Drawings;

@@ -5,19 +5,28 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.layout.BorderPane;
 import sawstead.intake.BriefEdit;
 import sawstead.intake.BriefSchema;
 import sawstead.intake.ListEdit;
 import sawstead.preview.bench.Flaw;
 import sawstead.preview.form.FormPane;
 import sawstead.preview.look.Tokens;
+import sawstead.preview.sketch.DrawnPicture;
 import sawstead.preview.text.TextPane;
+import sawstead.walk.Drawings;
 
 /** The brief at the window's right edge: as a form and as text, which stay in step. */
 final class BriefDrawer extends TabPane {
   private static final double WIDTH = 500;
 
+  private static final double PICTURE_HEIGHT = 130;
+
+  /** Shows the station, and measures nothing of it. */
+  private static final String WHOLE = "station.wings.both";
+
   private final TextPane text = new TextPane();
+  private final DrawnPicture picture = new DrawnPicture();
   private final FormPane form = new FormPane(new Edits());
   private final Consumer<String> preview;
 
@@ -30,13 +39,25 @@ final class BriefDrawer extends TabPane {
     setPrefWidth(WIDTH);
     setMinWidth(380);
     setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
-    Tab asForm = new Tab("Brief as a form", form);
+    picture.setId("measured");
+    picture.setMinHeight(PICTURE_HEIGHT);
+    picture.setMaxHeight(PICTURE_HEIGHT);
+    // Always there, below: what comes and goes would move the slider under somebody's hand.
+    sketch(WHOLE);
+    BorderPane both = new BorderPane(form);
+    both.setBottom(picture);
+    Tab asForm = new Tab("Brief as a form", both);
     asForm.setId("form-tab");
     Tab asText = new Tab("as text", text);
     asText.setId("text-tab");
     getTabs().addAll(asForm, asText);
     text.textProperty().addListener((o, was, is) -> followLater());
     getSelectionModel().selectedItemProperty().addListener(o -> followLater());
+  }
+
+  /** Draws what a value measures, or the whole station where it is of no thing that is drawn. */
+  private void sketch(String path) {
+    picture.show(Drawings.of(path).or(() -> Drawings.of(WHOLE)).orElse(null));
   }
 
   TextPane text() {
@@ -99,9 +120,15 @@ final class BriefDrawer extends TabPane {
     public void removeFrom(String list, int index) {
       make(ListEdit.remove(now(), list, index));
     }
+
+    @Override
+    public void attend(String path) {
+      sketch(path);
+    }
   }
 
   void look(Tokens tokens) {
     text.look(tokens);
+    picture.look(tokens);
   }
 }

@@ -37,6 +37,7 @@ import sawstead.preview.caliper.Spot;
 import sawstead.preview.look.SharpCanvas;
 import sawstead.preview.scene.Demo;
 import sawstead.preview.scene.Eye;
+import sawstead.preview.sketch.DrawnPicture;
 import sawstead.preview.tags.TagColumn;
 import sawstead.preview.tape.Run;
 import sawstead.preview.tape.Tape;
@@ -45,6 +46,7 @@ import sawstead.solid.Body;
 import sawstead.solid.Box;
 import sawstead.solid.Vec;
 import sawstead.station.Station;
+import sawstead.walk.Drawings;
 
 /** A real window on a real (virtual) display, used as a person would. */
 class WindowTest extends StageTestBase {
@@ -325,6 +327,26 @@ class WindowTest extends StageTestBase {
                 .orElseThrow()
                 .fire());
     assertEquals(before, text().getText(), "as if nothing had been");
+  }
+
+  @Test
+  void form_drawsWhatIsMeasured_asTheInterviewDoes() throws Exception {
+    open("lantern-alley");
+    Display.run(() -> ((ToggleButton) find("#brief")).fire());
+    openCard("saw");
+    DrawnPicture picture = (DrawnPicture) find("#measured");
+    for (String path : List.of("saw.table.width", "saw.slots[1].depth")) {
+      Display.run(
+          () ->
+              stage.getScene().getRoot().lookupAll(".field-row").stream()
+                  .filter(n -> ("row-" + path).equals(n.getId()))
+                  .findFirst()
+                  .orElseThrow()
+                  .lookup(".text-field")
+                  .requestFocus());
+      assertEquals(Drawings.of(path), picture.drawing());
+      assertTrue(picture.drawing().orElseThrow().arrow().isPresent(), path);
+    }
   }
 
   private void openCard(String title) {

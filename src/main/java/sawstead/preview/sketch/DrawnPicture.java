@@ -1,5 +1,6 @@
-package sawstead.preview.walk;
+package sawstead.preview.sketch;
 
+import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
@@ -15,7 +16,7 @@ import sawstead.walk.Drawing;
 import sawstead.walk.Drawing.Stroke;
 
 /** A drawing with a pencil: thin lines, and what is to be measured in cobalt with arrow heads. */
-final class DrawnPicture extends Region {
+public final class DrawnPicture extends Region {
   private static final double MARGIN = 1.5;
   private static final double HEAD = 9;
 
@@ -23,20 +24,27 @@ final class DrawnPicture extends Region {
   private Tokens look = Tokens.of(false);
   private Drawing drawing;
 
-  DrawnPicture() {
+  /** A blank page. */
+  public DrawnPicture() {
     getChildren().add(canvas);
     setMinSize(240, 130);
     setPrefSize(760, 400);
     getStyleClass().add("drawn-picture");
   }
 
-  void look(Tokens tokens) {
+  /** Light or dark. */
+  public void look(Tokens tokens) {
     look = tokens;
     canvas.redraw();
   }
 
+  /** What is shown; empty for a blank page. */
+  public Optional<Drawing> drawing() {
+    return Optional.ofNullable(drawing);
+  }
+
   /** Shows a drawing, or a blank page. */
-  void show(Drawing wanted) {
+  public void show(Drawing wanted) {
     drawing = wanted;
     canvas.redraw();
   }
