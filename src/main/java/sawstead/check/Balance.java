@@ -56,13 +56,9 @@ final class Balance {
         : Optional.empty();
   }
 
-  /**
-   * What is set elsewhere before it moves is kept beside the station, which does not carry it. What
-   * comes out of the station is carried, though each leg of its way begins where the last ended.
-   */
+  /** What is set elsewhere before it moves is kept beside the station, which does not carry it. */
   private static Set<String> beside(Scene scene) {
     return scene.station().movers().stream()
-        .filter(m -> !ExitMotions.has(m))
         .filter(m -> !m.setting().set().equals(Placement.identity()))
         .flatMap(m -> m.moves().stream())
         .collect(Collectors.toSet());

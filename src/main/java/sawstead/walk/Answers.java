@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sawstead.measure.Unit;
 
 /** The answers so far, in the order in which they were given. */
 final class Answers {
@@ -29,6 +30,11 @@ final class Answers {
   /** What the brief says at a path; empty if it is not answered or left out. */
   String written(String path) {
     return at(path).map(Answer::written).orElse("");
+  }
+
+  /** That of the tape in hand, as far as it is known. */
+  Unit unit() {
+    return Unit.of(written("units")).orElse(Unit.MM);
   }
 
   Answers with(Answer answer) {

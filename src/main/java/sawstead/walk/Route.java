@@ -163,7 +163,7 @@ final class Route {
   }
 
   private String example(Node node, Kind kind) {
-    Unit unit = Unit.of(answers.written("units")).orElse(Unit.MM);
+    Unit unit = answers.unit();
     return switch (kind) {
       case COUNT -> "2";
       case GATE -> YES;

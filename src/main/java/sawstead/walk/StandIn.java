@@ -98,7 +98,7 @@ final class StandIn {
     if (!node.schema().path("x-unit").asText().equals("mm")) {
       return typical;
     }
-    Unit unit = unit();
+    Unit unit = answers.unit();
     Parsed usual = LengthText.parse(typical, unit);
     double nominal = usual.nominal() * ratio(node) * scale;
     double low = node.schema().path("x-min").asDouble(Double.NEGATIVE_INFINITY);
@@ -133,7 +133,7 @@ final class StandIn {
   private String rounded(Node node, double nominal, double band) {
     double low = node.schema().path("x-min").asDouble(Double.NEGATIVE_INFINITY);
     double high = node.schema().path("x-max").asDouble(Double.POSITIVE_INFINITY);
-    Unit unit = unit();
+    Unit unit = answers.unit();
     LengthFormat format = unit == Unit.MM ? LengthFormat.millimetres() : LengthFormat.inches(16);
     double mark = unit == Unit.MM ? 1 : 25.4 / 16;
     double rounded = Math.rint(nominal / mark) * mark;
@@ -165,8 +165,8 @@ final class StandIn {
     }
     try {
       Node of = new Node(other, "", schema, true, Node.NEVER);
-      double usual = LengthText.parse(typical(of).orElseThrow(), unit()).nominal();
-      return LengthText.parse(said, unit()).nominal() / usual;
+      double usual = LengthText.parse(typical(of).orElseThrow(), answers.unit()).nominal();
+      return LengthText.parse(said, answers.unit()).nominal() / usual;
     } catch (AmountFormatException notALength) {
       return 1;
     }
@@ -192,9 +192,5 @@ final class StandIn {
         .at("/properties/saw/properties/like/enum")
         .forEach(k -> kinds.add(k.asText()));
     return kinds;
-  }
-
-  Unit unit() {
-    return Unit.of(answers.written("units")).orElse(Unit.MM);
   }
 }

@@ -18,7 +18,7 @@ final class Usual {
     if (!node.schema().path("x-unit").asText().equals("mm")) {
       return List.of();
     }
-    Unit unit = Unit.of(answers.written("units")).orElse(Unit.MM);
+    Unit unit = answers.unit();
     List<Double> usual = new ArrayList<>();
     node.schema()
         .path("x-typical")

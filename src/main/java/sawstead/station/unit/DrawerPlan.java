@@ -112,13 +112,18 @@ record DrawerPlan(
                     : ""));
   }
 
-  private Side side() {
+  /** The side of its wing; of no meaning in a case. */
+  Side side() {
+    return side(wish);
+  }
+
+  private static Side side(DrawerWish wish) {
     return wish.in() == DrawerPlace.WING_LEFT ? Side.LEFT : Side.RIGHT;
   }
 
   private static DrawerPlan inWing(
       Brief brief, Site site, DrawerWish wish, Sheet sheet, Sheet floor) {
-    Side side = wish.in() == DrawerPlace.WING_LEFT ? Side.LEFT : Side.RIGHT;
+    Side side = side(wish);
     Site.WingPlan wing = site.wing(side).orElseThrow();
     WingWish wingWish = site.wish().wing(side).orElseThrow();
     double t = wing.sheet().thickness().nominal();

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sawstead.brief.Content;
-import sawstead.brief.DrawerPlace;
 import sawstead.brief.Sheet;
+import sawstead.brief.Side;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.FastenerKind;
 import sawstead.joinery.Screw;
@@ -274,11 +274,11 @@ final class DrawerUnit implements Unit {
     if (plan.shell().isPresent()) {
       return List.of(id("case-left"), id("case-right"));
     }
-    String wing = plan.wish().in() == DrawerPlace.WING_LEFT ? "wing-left/" : "wing-right/";
+    String wing = "wing-" + plan.side().word() + "/";
     if (!bay.runsAlongY()) {
       return List.of(wing + "front", wing + "rear");
     }
-    return plan.wish().in() == DrawerPlace.WING_LEFT
+    return plan.side() == Side.LEFT
         ? List.of(wing + "outer", wing + "inner")
         : List.of(wing + "inner", wing + "outer");
   }
