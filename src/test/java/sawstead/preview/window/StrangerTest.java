@@ -15,19 +15,17 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
-import javafx.scene.control.ToggleButton;
 import org.junit.jupiter.api.Test;
 import sawstead.check.Finding;
 import sawstead.check.Severity;
 import sawstead.preview.Display;
-import sawstead.preview.StageTestBase;
 import sawstead.preview.Toolkit;
 import sawstead.preview.tags.TagColumn;
 import sawstead.preview.view.FloorView;
 import sawstead.solid.Vec;
 
 /** What somebody does who has not read how it is meant to be used. */
-class StrangerTest extends StageTestBase {
+class StrangerTest extends BriefTextTestBase {
   private static final int LATIN_HALF = 0xbd;
 
   /** A pin is higher than that, pixels. */
@@ -43,18 +41,6 @@ class StrangerTest extends StageTestBase {
 
   private String words(String label) {
     return ((Label) find(label)).getText();
-  }
-
-  private TextArea text() {
-    Display.run(
-        () -> {
-          if (find(".brief-drawer") == null) {
-            ((ToggleButton) find("#brief")).fire();
-          }
-          ((TabPane) find(".brief-drawer")).getSelectionModel().select(1);
-          layout();
-        });
-    return (TextArea) Toolkit.call(() -> find("#brief-text"));
   }
 
   private void openJudged(Path file) {

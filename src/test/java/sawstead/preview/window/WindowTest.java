@@ -30,7 +30,6 @@ import sawstead.check.Report;
 import sawstead.check.Words;
 import sawstead.measure.Unit;
 import sawstead.preview.Display;
-import sawstead.preview.StageTestBase;
 import sawstead.preview.Toolkit;
 import sawstead.preview.bench.Bench;
 import sawstead.preview.caliper.Spot;
@@ -49,7 +48,7 @@ import sawstead.station.Station;
 import sawstead.walk.Drawings;
 
 /** A real window on a real (virtual) display, used as a person would. */
-class WindowTest extends StageTestBase {
+class WindowTest extends BriefTextTestBase {
   private Path file;
 
   private void open(String demo) throws Exception {
@@ -72,19 +71,6 @@ class WindowTest extends StageTestBase {
 
   private FloorView floor() {
     return (FloorView) find(".room");
-  }
-
-  /** Opens the drawer, which is where the text is. */
-  private TextArea text() {
-    Display.run(
-        () -> {
-          if (find(".brief-drawer") == null) {
-            ((ToggleButton) find("#brief")).fire();
-          }
-          ((TabPane) find(".brief-drawer")).getSelectionModel().select(1);
-          layout();
-        });
-    return (TextArea) Toolkit.call(() -> find("#brief-text"));
   }
 
   @ParameterizedTest
