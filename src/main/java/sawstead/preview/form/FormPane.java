@@ -22,6 +22,7 @@ import sawstead.intake.BriefSpans;
 import sawstead.measure.Unit;
 import sawstead.preview.bench.Dial;
 import sawstead.preview.bench.Trial;
+import sawstead.preview.look.Prose;
 
 /** The form: a card for each thing, opened when one wants it. */
 public final class FormPane extends ScrollPane {
@@ -209,7 +210,7 @@ public final class FormPane extends ScrollPane {
     VBox content = new VBox(6);
     content.getStyleClass().add("card");
     if (!card.means().isEmpty()) {
-      content.getChildren().add(text(card.means(), "card-means"));
+      content.getChildren().add(Prose.of(card.means(), "card-means"));
     }
     List<FieldRow> made = new ArrayList<>();
     for (Card.Group group : card.groups()) {
@@ -237,7 +238,7 @@ public final class FormPane extends ScrollPane {
     if (group.title().isEmpty()) {
       return Optional.empty();
     }
-    Label title = text(group.title(), "group-title");
+    Label title = Prose.of(group.title(), "group-title");
     if (!group.isItem()) {
       return Optional.of(title);
     }
@@ -251,13 +252,5 @@ public final class FormPane extends ScrollPane {
     HBox line = new HBox(8, title, away);
     line.setAlignment(Pos.BOTTOM_LEFT);
     return Optional.of(line);
-  }
-
-  private static Label text(String words, String style) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().add(style);
-    return label;
   }
 }

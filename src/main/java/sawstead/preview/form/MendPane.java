@@ -1,9 +1,12 @@
 package sawstead.preview.form;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -16,6 +19,7 @@ import javafx.scene.layout.VBox;
 import sawstead.check.Severity;
 import sawstead.measure.Unit;
 import sawstead.preview.bench.Trial;
+import sawstead.preview.look.Prose;
 import sawstead.preview.look.Signs;
 
 /**
@@ -33,7 +37,7 @@ final class MendPane extends TitledPane {
   private final Map<FieldRow, Node> buttons = new HashMap<>();
   private final VBox mends = new VBox(6);
   private final VBox bears = new VBox(6);
-  private final Label state = words("trying values ...", "card-means");
+  private final Label state = Prose.of("trying values ...", "card-means");
 
   /**
    * @param about the remedy, in words
@@ -45,7 +49,7 @@ final class MendPane extends TitledPane {
     setText(TITLE);
     setAnimated(false);
     state.setId("mend-state");
-    VBox content = new VBox(6, words(about, "card-means"), mends, state, bears);
+    VBox content = new VBox(6, Prose.of(about, "card-means"), mends, state, bears);
     content.getStyleClass().add("card");
     setContent(content);
     setExpanded(true);
@@ -64,7 +68,7 @@ final class MendPane extends TitledPane {
     trials.put(row, trial);
     VBox list = trial.mends() ? mends : bears;
     if (list == bears && bears.getChildren().isEmpty()) {
-      bears.getChildren().add(words("bears on it, but does not mend it alone", "group-title"));
+      bears.getChildren().add(Prose.of("bears on it, but does not mend it alone", "group-title"));
     }
     list.getChildren().add(row);
     if (trial.mends()) {
@@ -79,7 +83,7 @@ final class MendPane extends TitledPane {
     set.setMinWidth(Region.USE_PREF_SIZE);
     set.setOnAction(e -> changes.set(field.path(), trial.value()));
     Label says =
-        words(
+        Prose.of(
             trial.worth() == Trial.Worth.MENDS_ALL
                 ? "mends it, and it may be cut"
                 : "mends this one",
@@ -102,11 +106,13 @@ final class MendPane extends TitledPane {
 
   /** Follows the values of the brief. */
   void follow(Map<String, String> values, Unit unit) {
+    Set<String> changed = changed(values);
     trials.forEach(
         (row, trial) -> {
           String path = row.field().path();
           row.fill(Optional.ofNullable(values.get(path)), unit);
-          boolean holds = holds(values, path);
+          // It was tried with all others as they were.
+          boolean holds = Set.of(path).containsAll(changed);
           row.mark(holds && trial.mends() ? Optional.of(trial.value()) : Optional.empty());
           Optional.ofNullable(buttons.get(row))
               .ifPresent(
@@ -117,22 +123,11 @@ final class MendPane extends TitledPane {
         });
   }
 
-  /** Whether all but this value is as it was tried. */
-  private boolean holds(Map<String, String> values, String path) {
-    return without(values, path).equals(without(tried, path));
-  }
-
-  private static Map<String, String> without(Map<String, String> values, String path) {
-    Map<String, String> others = new HashMap<>(values);
-    others.remove(path);
-    return others;
-  }
-
-  private static Label words(String words, String style) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().add(style);
-    return label;
+  /** Paths of the values that are not as they were tried. */
+  private Set<String> changed(Map<String, String> values) {
+    Set<String> paths = new HashSet<>(tried.keySet());
+    paths.addAll(values.keySet());
+    paths.removeIf(p -> Objects.equals(tried.get(p), values.get(p)));
+    return paths;
   }
 }

@@ -14,6 +14,7 @@ import javafx.scene.shape.Circle;
 import sawstead.check.Finding;
 import sawstead.check.Severity;
 import sawstead.check.Words;
+import sawstead.preview.look.Prose;
 import sawstead.preview.look.Signs;
 
 /** One finding on its tag: sign and word, what is so, where, what to do. */
@@ -40,9 +41,9 @@ final class HangTag extends VBox {
     hole.getStyleClass().add("tag-hole");
     HBox head = new HBox(8, Signs.of(finding.severity(), 20), word, gap, rule, hole);
     head.setAlignment(Pos.CENTER_LEFT);
-    Label says = text(finding.says(), "tag-says");
-    Label where = text(Words.some(finding.about()), "tag-where");
-    Label remedy = text(finding.remedy(), "tag-remedy");
+    Label says = Prose.of(finding.says(), "tag-says");
+    Label where = Prose.of(Words.some(finding.about()), "tag-where");
+    Label remedy = Prose.of(finding.remedy(), "tag-remedy");
     getChildren().addAll(head, says, where, remedy);
     if (finding.severity() != Severity.NOTE) {
       Button change = new Button("what can I change?");
@@ -68,13 +69,5 @@ final class HangTag extends VBox {
       fire();
       event.consume();
     }
-  }
-
-  private static Label text(String words, String style) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().add(style);
-    return label;
   }
 }

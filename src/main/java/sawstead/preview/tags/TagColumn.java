@@ -3,15 +3,14 @@ package sawstead.preview.tags;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
 import sawstead.check.Margin;
 import sawstead.check.Report;
 import sawstead.check.Words;
+import sawstead.preview.look.Prose;
 
 /** The column of hang-tags, and below them what fits by how much. */
 public final class TagColumn extends ScrollPane {
@@ -41,7 +40,7 @@ public final class TagColumn extends ScrollPane {
 
   /** One line instead of tags. */
   public void note(String words) {
-    column.getChildren().setAll(wrapped(words, "tag-note"));
+    column.getChildren().setAll(Prose.of(words, "tag-note"));
   }
 
   /** The tags of a report. */
@@ -49,7 +48,7 @@ public final class TagColumn extends ScrollPane {
     Words words = new Words(report.station().brief().units());
     column.getChildren().clear();
     if (report.findings().isEmpty()) {
-      column.getChildren().add(wrapped("Nothing to say against it.", "tag-note"));
+      column.getChildren().add(Prose.of("Nothing to say against it.", "tag-note"));
     }
     for (Finding finding : report.findings()) {
       column
@@ -57,7 +56,7 @@ public final class TagColumn extends ScrollPane {
           .add(new HangTag(finding, () -> chosen.accept(finding), () -> change.accept(finding)));
     }
     if (!report.margins().isEmpty()) {
-      column.getChildren().add(wrapped("What fits, by how much", "column-title"));
+      column.getChildren().add(Prose.of("What fits, by how much", "column-title"));
     }
     for (Margin margin : tightestFirst(report)) {
       MarginBar bar = new MarginBar(margin, words);
@@ -99,13 +98,5 @@ public final class TagColumn extends ScrollPane {
         .distinct()
         .sorted(Comparator.comparingDouble(MarginBar::share))
         .toList();
-  }
-
-  private static Label wrapped(String words, String style) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().add(style);
-    return label;
   }
 }

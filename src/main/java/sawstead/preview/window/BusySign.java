@@ -27,6 +27,11 @@ final class BusySign extends Label {
     tell();
   }
 
+  /** Whether something is being tried. */
+  boolean isTrying() {
+    return trying;
+  }
+
   /** Whether nothing is being worked on. */
   boolean isQuiet() {
     return !trying && !checking;

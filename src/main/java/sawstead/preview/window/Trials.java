@@ -19,7 +19,6 @@ final class Trials implements AutoCloseable {
   private final BusySign busy;
   private final NewsLine news;
   private final Latest thread = new Latest(0, fault -> Platform.runLater(this::failed));
-  private boolean trying;
 
   Trials(BriefDrawer brief, BusySign busy, NewsLine news) {
     this.brief = brief;
@@ -32,14 +31,13 @@ final class Trials implements AutoCloseable {
     brief.showForm();
     brief.form().tryOut(finding.remedy());
     List<Dial> dials = inOrder(brief.form().dials(), new Written(judged.text(), finding.about()));
-    trying = true;
     busy.trying(true);
     thread.ask(wanted -> find(Mending.of(file, judged, finding), dials, wanted));
   }
 
   /** Gives up what is still being tried: the brief is another one now. */
   void giveUp() {
-    if (trying) {
+    if (busy.isTrying()) {
       thread.ask(wanted -> {});
       ended(false);
     }
@@ -48,14 +46,13 @@ final class Trials implements AutoCloseable {
   private void find(Optional<Mending> mending, List<Dial> dials, BooleanSupplier wanted) {
     boolean mended = false;
     for (Dial dial : dials) {
-      if (mended && firmness(dial.path()) > 1) {
+      boolean firm = firmness(dial.path()) > 1;
+      if (mending.isEmpty() || !wanted.getAsBoolean() || mended && firm) {
         break;
       }
-      if (mending.isPresent() && wanted.getAsBoolean()) {
-        Trial trial = trial(mending.get(), dial, wanted);
-        mended |= trial.mends() && firmness(dial.path()) < 2;
-        Platform.runLater(() -> found(trial, wanted));
-      }
+      Trial trial = trial(mending.get(), dial, wanted);
+      mended |= trial.mends() && !firm;
+      Platform.runLater(() -> found(trial, wanted));
     }
     Platform.runLater(
         () -> {
@@ -80,7 +77,6 @@ final class Trials implements AutoCloseable {
   }
 
   private void ended(boolean all) {
-    trying = false;
     busy.trying(false);
     brief.form().triedAll(all);
   }
