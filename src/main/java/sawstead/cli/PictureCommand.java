@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sawstead.check.Report;
 import sawstead.preview.PreviewException;
+import sawstead.preview.look.Magnifier;
 import sawstead.preview.picture.PictureFile;
 import sawstead.preview.picture.PictureWish;
 import sawstead.preview.picture.PictureWriter;
@@ -68,6 +69,14 @@ final class PictureCommand implements Callable<Integer> {
   @Option(names = "--dark", description = "Dark look.")
   private boolean dark;
 
+  @Option(
+      names = "--times",
+      paramLabel = "N",
+      defaultValue = "1",
+      description =
+          "Show window or interview N times as large, as Ctrl and + do: 0.8 to 2, to the nearest step.")
+  private double times;
+
   @Option(names = "--see-through", description = "See through saw, vac and other envelopes.")
   private boolean seeThrough;
 
@@ -119,8 +128,8 @@ final class PictureCommand implements Callable<Integer> {
     progress.begin("drawing " + target);
     PictureFile.write(
         window
-            ? WindowPicture.draw(file, wish.width(), wish.height(), wish.dark())
-            : WalkWindow.draw(file, wish.width(), wish.height(), wish.dark()),
+            ? WindowPicture.draw(file, wish.width(), wish.height(), wish.dark(), times)
+            : WalkWindow.draw(file, wish.width(), wish.height(), wish.dark(), times),
         target);
     return target;
   }
@@ -137,6 +146,12 @@ final class PictureCommand implements Callable<Integer> {
     }
     if (!(spread >= 0 && spread <= 1)) {
       throw bad("the parts cannot be spread by " + spread, "--spread", "write 0 to 1");
+    }
+    if (!(times >= Magnifier.LEAST && times <= Magnifier.MOST)) {
+      throw bad("it cannot be shown " + times + " times as large", "--times", "write 0.8 to 2");
+    }
+    if (times != 1 && of.equals("station")) {
+      throw bad("only window and interview have letters to show larger", "--times", "use --size");
     }
     try {
       return new PictureWish(

@@ -17,6 +17,9 @@ import sawstead.walk.Drawing.Stroke;
 public final class Drawings {
   private static final JsonNode ALL = load();
 
+  /** Shows the station, and measures nothing of it. */
+  private static final String WHOLE = "station.wings.both";
+
   private Drawings() {}
 
   /** The drawing of a path; empty if neither it nor any section around it has one. */
@@ -32,6 +35,11 @@ public final class Drawings {
       bare = bare.endsWith("[]") ? bare.substring(0, bare.length() - 2) : around(bare);
     }
     return Optional.empty();
+  }
+
+  /** The drawing of a path, or of the whole station where it is of no thing that is drawn. */
+  public static Drawing orWhole(String path) {
+    return of(path).or(() -> of(WHOLE)).orElseThrow();
   }
 
   private static String around(String path) {

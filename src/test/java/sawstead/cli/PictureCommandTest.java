@@ -30,6 +30,9 @@ class PictureCommandTest {
     "--size, big, is no size",
     "--size, 9x9, 64 to 4096 pixels",
     "--spread, 2, cannot be spread",
+    "--times, 9, 9.0 times as large",
+    "--times, NaN, times as large",
+    "--times, 1.5, use --size",
     "--of, sky, there is no picture of sky"
   })
   void badWish_isRefusedWithWhatToDo(String option, String value, String says) {

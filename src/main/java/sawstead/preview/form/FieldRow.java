@@ -2,8 +2,10 @@ package sawstead.preview.form;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Slider;
@@ -18,7 +20,15 @@ import sawstead.measure.Unit;
 
 /** One value of the form: its title, where it is written or chosen, and a slider for a number. */
 final class FieldRow extends VBox {
+  /** In a row narrower than that, pixels, the title stands above. */
+  private static final double NARROW = 360;
+
+  private static final double GAP = 8;
+  private static final double BELOW = 4;
+
   private final Field field;
+  private final Title title;
+  private final HBox line;
   private final FormPane.Changes changes;
   private final TextField text = new TextField();
   private final ComboBox<String> choice = new ComboBox<>();
@@ -26,7 +36,9 @@ final class FieldRow extends VBox {
   private final Slider slider = track.slider();
   private Unit unit = Unit.MM;
   private Optional<Range> range = Optional.empty();
+  private Optional<String> held = Optional.empty();
   private boolean filling;
+  private boolean typing;
 
   FieldRow(Field field, FormPane.Changes changes) {
     this(field, "", changes);
@@ -42,14 +54,17 @@ final class FieldRow extends VBox {
     this.changes = changes;
     getStyleClass().add("field-row");
     setId("row-" + field.path());
-    HBox line = new HBox(8, new Title(field.title(), of, field.means() + "\n" + field.path()));
+    title = new Title(field.title(), of, field.means() + "\n" + field.path());
+    line = new HBox(GAP, title);
     line.setAlignment(Pos.CENTER_LEFT);
     getChildren().add(line);
     if (field.choices().isEmpty()) {
-      addText(line);
+      addText();
     } else {
-      addChoice(line);
+      addChoice();
     }
+    // Not at once: whoever lays this row out has already asked how high it is.
+    widthProperty().addListener(o -> Platform.runLater(this::turn));
     focusWithinProperty()
         .addListener(
             (o, was, is) -> {
@@ -59,12 +74,19 @@ final class FieldRow extends VBox {
             });
   }
 
-  private void addText(HBox line) {
+  private void addText() {
     text.setPromptText(field.hint());
     text.setAccessibleText(field.title());
     text.setTooltip(new Tooltip(field.means()));
     HBox.setHgrow(text, Priority.ALWAYS);
     text.textProperty().addListener((o, was, is) -> changed(is));
+    text.focusedProperty()
+        .addListener(
+            (o, was, is) -> {
+              if (!is) {
+                fill(held, unit);
+              }
+            });
     line.getChildren().add(text);
     if (field.scale() != Scale.NONE) {
       text.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
@@ -75,7 +97,6 @@ final class FieldRow extends VBox {
 
   private void addSlider() {
     slider.setAccessibleText(field.title());
-    VBox.setMargin(track, new Insets(0, 0, 4, Title.WIDTH + 8));
     slider.valueProperty().addListener((o, was, is) -> slid(is.doubleValue()));
     slider
         .valueChangingProperty()
@@ -85,8 +106,37 @@ final class FieldRow extends VBox {
                 range.ifPresent(r -> changed(r.text(slider.getValue())));
               }
             });
-    getChildren().add(track);
+    below(track);
     sliderFollows("");
+  }
+
+  /** Puts something under the value, as wide as it. */
+  void below(Node node) {
+    getChildren().add(node);
+    indent(node);
+  }
+
+  private boolean isNarrow() {
+    return title.getParent() == this;
+  }
+
+  private void indent(Node node) {
+    double left = isNarrow() ? 0 : Title.WIDTH + GAP;
+    VBox.setMargin(node, new Insets(0, 0, BELOW, left));
+  }
+
+  private void turn() {
+    if (getWidth() < NARROW == isNarrow()) {
+      return;
+    }
+    if (isNarrow()) {
+      getChildren().remove(title);
+      line.getChildren().add(0, title);
+    } else {
+      line.getChildren().remove(title);
+      getChildren().add(0, title);
+    }
+    getChildren().stream().filter(n -> n != title && n != line).forEach(this::indent);
   }
 
   private void slid(double thumb) {
@@ -130,7 +180,7 @@ final class FieldRow extends VBox {
     filling = before;
   }
 
-  private void addChoice(HBox line) {
+  private void addChoice() {
     choice.getItems().setAll(field.choices());
     choice.setPromptText(field.hint());
     choice.setMaxWidth(Double.MAX_VALUE);
@@ -177,13 +227,17 @@ final class FieldRow extends VBox {
     track.mark(place.map(r -> OptionalDouble.of(r.at())).orElse(OptionalDouble.empty()));
   }
 
-  /** Shows what the text of the brief says; does not count as filling in. */
+  /**
+   * Shows what the text of the brief says; does not count as filling in. What is just being typed
+   * here is left as it is: the text may say the same with other letters.
+   */
   void fill(Optional<String> value, Unit inUnit) {
+    held = value;
     unit = inUnit;
     filling = true;
     if (!field.choices().isEmpty()) {
       choice.setValue(value.orElse(null));
-    } else if (!text.isFocused() && !slider.isValueChanging()) {
+    } else if (!typing && !slider.isValueChanging()) {
       if (!text.getText().equals(value.orElse(""))) {
         text.setText(value.orElse(""));
       }
@@ -194,11 +248,13 @@ final class FieldRow extends VBox {
 
   private void changed(String value) {
     if (!filling && value != null && !value.isBlank()) {
+      typing = true;
       if (value.equals(Field.WRITE_OUT)) {
         changes.writeOut(field.path());
       } else {
         changes.set(field.path(), value.strip());
       }
+      typing = false;
     }
   }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -72,7 +71,7 @@ final class MendPane extends TitledPane {
     }
     list.getChildren().add(row);
     if (trial.mends()) {
-      list.getChildren().add(button(trial, field, row));
+      row.below(button(trial, field, row));
     }
   }
 
@@ -90,7 +89,6 @@ final class MendPane extends TitledPane {
             "mend-says");
     HBox line = new HBox(8, Signs.of(Severity.NOTE, 18), set, says);
     line.setAlignment(Pos.CENTER_LEFT);
-    VBox.setMargin(line, new Insets(0, 0, 8, Title.WIDTH + 8));
     buttons.put(row, line);
     return line;
   }

@@ -42,6 +42,7 @@ public final class WalkPane extends BorderPane {
   private final FlowPane choices = new FlowPane(10, 10);
   private final Button offer = new Button();
   private final Button take = new Button("take it");
+  private final Button back = button("walk-back", "back", this::back);
   private Interview interview;
 
   /**
@@ -77,7 +78,6 @@ public final class WalkPane extends BorderPane {
     take.setOnAction(e -> answer(text.getText()));
     take.getStyleClass().add("accent");
     Button unknown = button("walk-unknown", "unknown", () -> answer(Answer.UNKNOWN));
-    Button back = button("walk-back", "back", this::back);
     offer.setId("walk-offer");
     offer.getStyleClass().add("big");
     offer.setOnAction(e -> answer(""));
@@ -115,10 +115,6 @@ public final class WalkPane extends BorderPane {
 
   /** Light or dark. */
   public void look(Tokens tokens) {
-    getStyleClass().remove("dark");
-    if (tokens.dark()) {
-      getStyleClass().add("dark");
-    }
     picture.look(tokens);
   }
 
@@ -137,9 +133,10 @@ public final class WalkPane extends BorderPane {
     int answered = interview.answers().size();
     stop.setText(at.title() + "   (" + at.number() + " of " + at.of() + ")");
     progress.setProgress((double) answered / (answered + interview.left()));
+    back.setDisable(answered == 0);
     title.setText(question.title());
     means.setText((question.means() + " " + question.asks()).strip());
-    picture.show(Drawings.of(question.path()).orElse(null));
+    picture.show(Drawings.orWhole(question.path()));
     text.clear();
     text.setPromptText(question.example().isEmpty() ? "" : "such as " + question.example());
     text.setAccessibleText(question.title() + ". " + question.means());

@@ -10,6 +10,7 @@ import javafx.scene.image.Image;
 import javafx.stage.Stage;
 import sawstead.preview.PreviewException;
 import sawstead.preview.Toolkit;
+import sawstead.preview.look.Magnifier;
 import sawstead.preview.look.Theme;
 import sawstead.preview.look.Tokens;
 import sawstead.preview.window.Window;
@@ -59,15 +60,25 @@ public final class WalkWindow {
               written.accept(path);
               stage.hide();
             });
-    Theme.put(dark);
-    pane.look(Tokens.of(dark));
-    Scene scene = new Scene(pane, width, height);
-    scene.getStylesheets().add(Tokens.address());
+    Scene scene = scene(pane, width, height, dark, 1);
     stage.setTitle(brief.getFileName() + " - Sawstead, round your saw");
     stage.setScene(scene);
     stage.show();
     pane.focus();
     return stage;
+  }
+
+  private static Scene scene(
+      WalkPane pane, double width, double height, boolean dark, double times) {
+    Theme.put(dark);
+    pane.look(Tokens.of(dark));
+    Magnifier magnifier = new Magnifier(pane);
+    magnifier.look(Tokens.of(dark));
+    magnifier.times(times);
+    Scene scene = new Scene(magnifier, width, height);
+    scene.getStylesheets().add(Tokens.address());
+    magnifier.keys(scene);
+    return scene;
   }
 
   private static WalkPane pane(Path brief, Consumer<Path> written) {
@@ -85,17 +96,18 @@ public final class WalkWindow {
    * The interview as a picture, without opening it: at the question that is next.
    *
    * @param brief to be written; answers given before are beside it
+   * @param width pixels
+   * @param height pixels
+   * @param dark dark look
+   * @param times as large as usual, as Ctrl and + make it
    * @throws PreviewException if this machine cannot draw it
    */
-  public static Image draw(Path brief, int width, int height, boolean dark) {
+  public static Image draw(Path brief, int width, int height, boolean dark, double times) {
     Toolkit.start();
     return Toolkit.call(
         () -> {
           WalkPane pane = pane(brief, path -> {});
-          Theme.put(dark);
-          pane.look(Tokens.of(dark));
-          Scene scene = new Scene(pane, width, height);
-          scene.getStylesheets().add(Tokens.address());
+          Scene scene = scene(pane, width, height, dark, times);
           scene.snapshot(null);
           return scene.snapshot(null);
         });

@@ -19,11 +19,15 @@ import sawstead.walk.Drawings;
 /** The brief at the window's right edge: as a form and as text, which stay in step. */
 final class BriefDrawer extends TabPane {
   private static final double WIDTH = 500;
+  private static final double LEAST_WIDTH = 380;
+
+  /** Of the window. */
+  private static final double SHARE = 0.39;
 
   private static final double PICTURE_HEIGHT = 130;
 
-  /** Shows the station, and measures nothing of it. */
-  private static final String WHOLE = "station.wings.both";
+  /** In a drawer lower than that, pixels, the fields have the room of the picture. */
+  private static final double LOW = 400;
 
   private final TextPane text = new TextPane();
   private final DrawnPicture picture = new DrawnPicture();
@@ -37,15 +41,21 @@ final class BriefDrawer extends TabPane {
     this.preview = preview;
     getStyleClass().add("brief-drawer");
     setPrefWidth(WIDTH);
-    setMinWidth(380);
+    setMinWidth(LEAST_WIDTH);
     setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
     picture.setId("measured");
     picture.setMinHeight(PICTURE_HEIGHT);
     picture.setMaxHeight(PICTURE_HEIGHT);
     // Always there, below: what comes and goes would move the slider under somebody's hand.
-    sketch(WHOLE);
+    sketch("");
     BorderPane both = new BorderPane(form);
     both.setBottom(picture);
+    heightProperty()
+        .addListener(
+            (o, was, is) -> {
+              picture.setVisible(is.doubleValue() >= LOW);
+              picture.setManaged(is.doubleValue() >= LOW);
+            });
     Tab asForm = new Tab("Brief as a form", both);
     asForm.setId("form-tab");
     Tab asText = new Tab("as text", text);
@@ -55,9 +65,14 @@ final class BriefDrawer extends TabPane {
     getSelectionModel().selectedItemProperty().addListener(o -> followLater());
   }
 
+  /** Takes its share of a window's width, pixels. */
+  void share(double window) {
+    setPrefWidth(Math.max(LEAST_WIDTH, Math.min(WIDTH, SHARE * window)));
+  }
+
   /** Draws what a value measures, or the whole station where it is of no thing that is drawn. */
   private void sketch(String path) {
-    picture.show(Drawings.of(path).or(() -> Drawings.of(WHOLE)).orElse(null));
+    picture.show(Drawings.orWhole(path));
   }
 
   TextPane text() {

@@ -20,6 +20,7 @@ import sawstead.check.Severity;
 import sawstead.preview.bench.Changes;
 import sawstead.preview.bench.Flaw;
 import sawstead.preview.bench.Snapshot;
+import sawstead.preview.look.Magnifier;
 import sawstead.preview.look.Tokens;
 import sawstead.preview.scene.Arrangement;
 import sawstead.preview.scene.BuildOrder;
@@ -35,6 +36,9 @@ import sawstead.station.Station;
 /** Puts the places of the window together and carries news between them. */
 final class Desk {
   private static final double AROUND = 260;
+
+  /** In a window narrower than that, pixels, the open brief has the room of the tags. */
+  private static final double NARROW = 960;
 
   private final Path file;
   private final Consumer<String> title;
@@ -67,6 +71,7 @@ final class Desk {
     drafts = new Drafts(file.toString(), this::arrived, this::judged, this::faulty);
     root.getStyleClass().add("desk");
     root.setTop(top);
+    root.widthProperty().addListener(o -> places());
     root.setLeft(tags);
     root.setCenter(floor);
     root.setBottom(new VBox(news, tape));
@@ -97,13 +102,7 @@ final class Desk {
     key(scene, KeyCode.P, tape::playOrStop);
     key(scene, KeyCode.O, this::openOther);
     scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), Keys::show);
-    for (KeyCode plus : List.of(KeyCode.PLUS, KeyCode.EQUALS, KeyCode.ADD)) {
-      key(scene, plus, magnifier::larger);
-    }
-    for (KeyCode minus : List.of(KeyCode.MINUS, KeyCode.SUBTRACT)) {
-      key(scene, minus, magnifier::smaller);
-    }
-    key(scene, KeyCode.DIGIT0, magnifier::usual);
+    magnifier.keys(scene);
   }
 
   private static void key(Scene scene, KeyCode code, Runnable does) {
@@ -136,16 +135,20 @@ final class Desk {
     boolean open = root.getRight() == null;
     root.setRight(open ? brief : null);
     top.briefIsOpen(open);
+    places();
+  }
+
+  private void places() {
+    boolean open = root.getRight() != null;
+    brief.share(root.getWidth());
+    root.setLeft(open && root.getWidth() < NARROW ? null : tags);
   }
 
   /** Light or dark. */
   void look(Tokens tokens) {
     boolean other = look.dark() != tokens.dark();
     look = tokens;
-    magnifier.getStyleClass().remove("dark");
-    if (tokens.dark()) {
-      magnifier.getStyleClass().add("dark");
-    }
+    magnifier.look(tokens);
     tape.look(tokens);
     brief.look(tokens);
     if (other) {

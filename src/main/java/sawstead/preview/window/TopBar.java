@@ -8,6 +8,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToolBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -30,11 +31,20 @@ import sawstead.station.Station;
 
 /** The verdict, and how to look at the station. */
 final class TopBar extends VBox {
+  /** Narrower than that, pixels, the first row is crowded. */
+  private static final double CROWDED = 1150;
+
+  private static final double NARROW_VERDICT = 170;
+
+  /** What sign, a short name and a narrow verdict take. */
+  private static final double LEFT = 345;
+
   private final Desk desk;
   private final Label name = new Label("Sawstead");
   private final Label verdict = new Label("reading ...");
   private final Label height = new Label();
   private final StackPane sign = new StackPane();
+  private final ToolBar acts = new ToolBar();
   private final ToggleButton brief = new ToggleButton("Brief");
   private final ComboBox<String> cutWhere = new ComboBox<>();
   private final Slider cutAt = slider("section", 0.5);
@@ -52,6 +62,7 @@ final class TopBar extends VBox {
     height.setMinWidth(0);
     height.setId("height");
     height.getStyleClass().add("verdict");
+    verdict.setWrapText(true);
     HBox first = new HBox(12, sign, name, verdict, height, gap());
     first.setAlignment(Pos.CENTER_LEFT);
     ToggleButton measure = toggle("measure", desk::measure, "key M");
@@ -86,17 +97,20 @@ final class TopBar extends VBox {
     open.setId("open");
     Button keys = button("?", Keys::show, "all keys, F1");
     keys.setId("keys");
-    first.getChildren().addAll(open, brief, save, files, smaller, larger, dark, keys);
-    HBox second = new HBox(6);
-    second.getStyleClass().add("second-row");
-    second.setAlignment(Pos.CENTER_LEFT);
+    // What does not fit into a tool bar is reached by the arrow at its end.
+    acts.getItems().setAll(open, brief, save, files, smaller, larger, dark, keys);
+    acts.getStyleClass().add("bar-row");
+    acts.skinProperty().addListener(o -> crowd());
+    first.getChildren().add(acts);
+    ToolBar second = new ToolBar();
+    second.getStyleClass().addAll("bar-row", "second-row");
     int number = 1;
     for (Stance stance : Stance.values()) {
       Button stand = button(stance.word(), () -> desk.stand(stance), "key " + number++);
       stand.setId("stand-" + stance.word());
-      second.getChildren().add(stand);
+      second.getItems().add(stand);
     }
-    second.getChildren().add(button("fit", desk.floor()::fit, "key F"));
+    second.getItems().add(button("fit", desk.floor()::fit, "key F"));
     ToggleButton clear = new ToggleButton("see through");
     clear.setId("see-through");
     clear.getStyleClass().add("big");
@@ -111,10 +125,21 @@ final class TopBar extends VBox {
     cutWhere.valueProperty().addListener(o -> cut());
     cutAt.valueProperty().addListener(o -> cut());
     second
-        .getChildren()
-        .addAll(gap(), measure, way, clear, label("spread"), spread, label("cut"), cutWhere, cutAt);
+        .getItems()
+        .addAll(gap(), measure, way, clear, group("spread", spread), group("cut", cutWhere, cutAt));
     setSpacing(8);
+    widthProperty().addListener(o -> crowd());
     getChildren().addAll(first, second);
+  }
+
+  /** Where it is narrow the verdict takes two lines, and the height stands on the floor alone. */
+  private void crowd() {
+    boolean crowded = getWidth() < CROWDED;
+    acts.setMinWidth(Math.max(0, Math.min(acts.prefWidth(-1), getWidth() - LEFT)));
+    verdict.setMaxWidth(crowded ? NARROW_VERDICT : Region.USE_COMPUTED_SIZE);
+    verdict.setPrefWidth(crowded ? NARROW_VERDICT : Region.USE_COMPUTED_SIZE);
+    height.setVisible(!crowded);
+    height.setManaged(!crowded);
   }
 
   void show(Station station) {
@@ -216,11 +241,14 @@ final class TopBar extends VBox {
     return slider;
   }
 
-  private static Node label(String words) {
+  private static Node group(String words, Node... held) {
     Label label = new Label(words);
     label.getStyleClass().add("bar-label");
     label.setMinWidth(Region.USE_PREF_SIZE);
-    return label;
+    HBox group = new HBox(6, label);
+    group.getChildren().addAll(held);
+    group.setAlignment(Pos.CENTER_LEFT);
+    return group;
   }
 
   private static Region gap() {

@@ -23,9 +23,10 @@ public final class WindowPicture {
    * @param file the brief
    * @param width pixels
    * @param height pixels
+   * @param times as large as usual, as Ctrl and + make it
    * @throws PreviewException if this machine cannot draw it, or is too slow to check the brief
    */
-  public static Image draw(Path file, int width, int height, boolean dark) {
+  public static Image draw(Path file, int width, int height, boolean dark, double times) {
     Toolkit.start();
     Desk desk =
         Toolkit.call(
@@ -37,6 +38,7 @@ public final class WindowPicture {
       Scene scene =
           Toolkit.call(
               () -> {
+                desk.root().times(times);
                 Scene made = new Scene(desk.root(), width, height);
                 made.getStylesheets().add(Tokens.address());
                 desk.look(Tokens.of(dark));
@@ -47,6 +49,8 @@ public final class WindowPicture {
       await(desk::isQuiet, file);
       Toolkit.call(() -> desk.askAboutTheWorst());
       await(desk::isQuiet, file);
+      // What is arranged anew once its width is known has its turn between the two.
+      Toolkit.call(() -> scene.snapshot(null));
       return Toolkit.call(() -> scene.snapshot(null));
     } finally {
       Toolkit.call(

@@ -21,7 +21,7 @@ class WindowPictureTest {
   @Test
   void draw_showsTheTagOfTheStop_andWhatMendsIt() {
     Path file = Path.of("models/flawed/near-hand.yaml");
-    Image image = WindowPicture.draw(file, 1280, 800, false);
+    Image image = WindowPicture.draw(file, 1280, 800, false, 1);
     assertEquals(1280, image.getWidth());
     assertEquals(800, image.getHeight());
     Tokens look = Tokens.of(false);
@@ -33,11 +33,41 @@ class WindowPictureTest {
 
   @Test
   void draw_ofAStationThatMayBeCut_showsNoStop() {
-    Image image = WindowPicture.draw(Path.of("models/first-brief.yaml"), 1000, 700, true);
+    Image image = WindowPicture.draw(Path.of("models/first-brief.yaml"), 1000, 700, true, 1);
     Tokens look = Tokens.of(true);
     assertEquals(0, pixels(image, look.colour("vermilion"), 0, 1000));
     assertTrue(pixels(image, look.colour("tape"), 380, 980) > 3000, "the tape");
     Display.demandNoFaults();
+  }
+
+  @Test
+  void draw_shownLarge_hasATallerTape() {
+    Path file = Path.of("models/first-brief.yaml");
+    Tokens look = Tokens.of(false);
+    Image usual = WindowPicture.draw(file, 1000, 700, false, 1);
+    Image large = WindowPicture.draw(file, 1000, 700, false, 2);
+    assertTrue(tall(large, look.colour("tape")) > 1.8 * tall(usual, look.colour("tape")));
+    Display.demandNoFaults();
+  }
+
+  /** In how many rows of pixels a colour is. */
+  private static int tall(Image image, Color colour) {
+    int rows = 0;
+    for (int y = 0; y < (int) image.getHeight(); y++) {
+      boolean there = false;
+      for (int x = 0; x < (int) image.getWidth() && !there; x++) {
+        there = off(image, x, y, colour) < 0.02;
+      }
+      rows += there ? 1 : 0;
+    }
+    return rows;
+  }
+
+  private static double off(Image image, int x, int y, Color colour) {
+    Color is = image.getPixelReader().getColor(x, y);
+    return Math.abs(is.getRed() - colour.getRed())
+        + Math.abs(is.getGreen() - colour.getGreen())
+        + Math.abs(is.getBlue() - colour.getBlue());
   }
 
   /** How many pixels of some columns have a colour. */
@@ -45,12 +75,7 @@ class WindowPictureTest {
     int count = 0;
     for (int x = from; x < to; x++) {
       for (int y = 0; y < (int) image.getHeight(); y++) {
-        Color is = image.getPixelReader().getColor(x, y);
-        double off =
-            Math.abs(is.getRed() - colour.getRed())
-                + Math.abs(is.getGreen() - colour.getGreen())
-                + Math.abs(is.getBlue() - colour.getBlue());
-        count += off < 0.02 ? 1 : 0;
+        count += off(image, x, y, colour) < 0.02 ? 1 : 0;
       }
     }
     return count;

@@ -53,7 +53,7 @@ class WindowTest extends BriefTextTestBase {
 
   private void open(String demo) throws Exception {
     file = Demo.copy(demo, folder);
-    stage = Toolkit.call(() -> Window.stage(file, false, 900, 600));
+    stage = Toolkit.call(() -> Window.stage(file, false, 1280, 600));
     Display.until("it is judged", () -> !verdict().startsWith("reading"));
   }
 
