@@ -17,15 +17,18 @@ record Rod(Vec from, Vec to, double radius) {
   }
 
   /**
-   * Whether the rods are apart, as far as balls around both can tell: true is certain, false says
-   * nothing.
+   * Whether the rods are apart, as far as the boxes around both can tell: true is certain, false
+   * says nothing.
    */
   boolean isBeyond(Rod other) {
-    double x = from.x() + to.x() - other.from.x() - other.to.x();
-    double y = from.y() + to.y() - other.from.y() - other.to.y();
-    double z = from.z() + to.z() - other.from.z() - other.to.z();
-    double reach = from.distance(to) + other.from.distance(other.to) + 2 * (radius + other.radius);
-    return x * x + y * y + z * z > reach * reach;
+    double reach = radius + other.radius;
+    return isBeyond(from.x(), to.x(), other.from.x(), other.to.x(), reach)
+        || isBeyond(from.y(), to.y(), other.from.y(), other.to.y(), reach)
+        || isBeyond(from.z(), to.z(), other.from.z(), other.to.z(), reach);
+  }
+
+  private static boolean isBeyond(double a, double b, double c, double d, double reach) {
+    return Math.max(a, b) + reach < Math.min(c, d) || Math.max(c, d) + reach < Math.min(a, b);
   }
 
   /** The same rod, thicker by a margin all round. */

@@ -60,7 +60,7 @@ public record Vec(double x, double y, double z) {
   /** Euclidean length, without overflow for any finite coordinates that have one. */
   public double length() {
     double most = Math.max(Math.abs(x), Math.max(Math.abs(y), Math.abs(z)));
-    if (most > 1e-100 && most < 1e100) {
+    if (most == 0 || most > 1e-100 && most < 1e100) {
       return Math.sqrt(dot(this));
     }
     return Math.hypot(x, Math.hypot(y, z));

@@ -200,11 +200,12 @@ final class PortUnit implements Unit {
   private Optional<Vec> nearest(Vec wanted, double radius, List<Area> taken) {
     Area top = site.stand();
     Vec best = null;
+    double least = Double.POSITIVE_INFINITY;
     for (double x = top.left() + radius; x <= top.right() - radius; x += GRID) {
       for (double y = top.front() + radius; y <= top.rear() - radius; y += GRID) {
-        double away = Math.hypot(x - wanted.x(), y - wanted.y());
-        if ((best == null || away < Math.hypot(best.x() - wanted.x(), best.y() - wanted.y()))
-            && isFree(x, y, radius, taken)) {
+        double away = square(x - wanted.x()) + square(y - wanted.y());
+        if (away < least && isFree(x, y, radius, taken)) {
+          least = away;
           best = new Vec(x, y, site.levels().sawFeet());
         }
       }
@@ -216,11 +217,15 @@ final class PortUnit implements Unit {
     for (Area area : taken) {
       double dx = Math.max(0, Math.max(area.left() - x, x - area.right()));
       double dy = Math.max(0, Math.max(area.front() - y, y - area.rear()));
-      if (Math.hypot(dx, dy) < radius) {
+      if (square(dx) + square(dy) < square(radius)) {
         return false;
       }
     }
     return true;
+  }
+
+  private static double square(double length) {
+    return length * length;
   }
 
   /** The hose where it passes the top, upright. */
