@@ -1,5 +1,6 @@
 package sawstead.cli;
 
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sawstead.book.BuildBook;
 import sawstead.check.Report;
 import sawstead.export.ExportException;
 import sawstead.export.FileName;
@@ -23,7 +25,8 @@ import sawstead.layout.shop.Breakdown;
 @Command(
     name = "build",
     mixinStandardHelpOptions = true,
-    description = "Writes STL and DXF of every panel, the station, the report and the shop sheet.",
+    description =
+        "Writes STL and DXF of every panel, the station, the report, the build book and shop sheet.",
     footer = {
       "",
       "The folder is replaced whole or not at all. Files are written even when a finding forbids",
@@ -67,6 +70,9 @@ final class BuildCommand implements Callable<Integer> {
           target,
           ascii ? StlForm.TEXT : StlForm.BINARY,
           draft -> {
+            try (OutputStream out = draft.open(FileName.parse(BuildBook.FILE))) {
+              BuildBook.write(report, out);
+            }
             if (breakdown.isPresent()) {
               BreakdownFiles.write(
                   breakdown.get(), name -> draft.open(FileName.parse("breakdown/" + name)));

@@ -2,6 +2,8 @@ package sawstead.layout.sheet;
 
 import java.io.IOException;
 import java.util.List;
+import sawstead.drawing.page.Ink;
+import sawstead.drawing.page.Paper;
 import sawstead.layout.shop.CutPiece;
 import sawstead.layout.shop.ShopStep;
 
@@ -112,7 +114,7 @@ final class CutColumns {
     } else if (row instanceof CutRow.OfSetting setting) {
       paper.edge(x + 0.5, y - 0.6, size * 0.75, size * 0.75, 0.6, 0, Ink.INK);
       String says = setting.number() + ".  " + words.setting(setting.first());
-      Ink ink = Ink.of(setting.first().cut().guide());
+      Ink ink = GuideInk.of(setting.first().cut().guide());
       double in = size * 0.75 + 5;
       heading(paper, says, words.mind(setting.first()), ink, x + in, width - in, y, size);
     } else if (row instanceof CutRow.OfCut cut) {

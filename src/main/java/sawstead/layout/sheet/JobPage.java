@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sawstead.drawing.page.Booklet;
+import sawstead.drawing.page.Ink;
+import sawstead.drawing.page.Paper;
 import sawstead.layout.Choice;
 import sawstead.layout.CutPlan;
 import sawstead.layout.SheetPlan;
@@ -23,13 +26,13 @@ final class JobPage {
   private static final double SIZE = 9;
   private static final double PITCH = 12.5;
 
-  private final ShopSheet book;
+  private final Booklet book;
   private final Breakdown breakdown;
   private final StepWords words;
   private Paper paper;
   private double y;
 
-  JobPage(ShopSheet book, Breakdown breakdown) {
+  JobPage(Booklet book, Breakdown breakdown) {
     this.book = book;
     this.breakdown = breakdown;
     this.words = new StepWords(breakdown);
@@ -198,9 +201,9 @@ final class JobPage {
     String name = words.setting(first);
     paper.edge(Paper.MARGIN + 1, y - 1, 7, 7, 0.7, 0, Ink.INK);
     if (!first.isMarked()) {
-      paper.text(number + ".", Paper.MARGIN + 14, y, SIZE, true, Ink.of(first.cut().guide()));
+      paper.text(number + ".", Paper.MARGIN + 14, y, SIZE, true, GuideInk.of(first.cut().guide()));
     }
-    double x = paper.text(name, Paper.MARGIN + 32, y, SIZE, true, Ink.of(first.cut().guide()));
+    double x = paper.text(name, Paper.MARGIN + 32, y, SIZE, true, GuideInk.of(first.cut().guide()));
     Map<Integer, List<ShopStep>> bySheet = new LinkedHashMap<>();
     group.forEach(s -> bySheet.computeIfAbsent(s.sheet(), k -> new ArrayList<>()).add(s));
     x = Math.max(x + 14, Paper.MARGIN + 215);

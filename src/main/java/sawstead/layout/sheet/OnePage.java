@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import sawstead.drawing.page.Ink;
+import sawstead.drawing.page.Paper;
 import sawstead.layout.Guide;
 import sawstead.layout.shop.Breakdown;
 import sawstead.layout.shop.BreakdownText;
@@ -38,22 +40,18 @@ final class OnePage {
     try (PDDocument trial = new PDDocument()) {
       usual = small(trial, usual, breakdown, words, columns) ? large(usual) : usual;
     }
-    try (Paper paper = paper(document, usual)) {
+    try (Paper paper = Paper.of(document, usual)) {
       OnePage page = new OnePage(breakdown, words, paper);
       double y = page.figures(page.title(paper.height() - Paper.MARGIN));
       columns.draw(paper, columns.columns(paper, y - Paper.MARGIN), y, Paper.MARGIN);
     }
   }
 
-  private static Paper paper(PDDocument document, PDRectangle size) throws IOException {
-    return new Paper(document, size, Face.regular(document), Face.bold(document));
-  }
-
   /** Whether the letters of the table would be too small; tried on paper thrown away. */
   private static boolean small(
       PDDocument trial, PDRectangle size, Breakdown breakdown, StepWords words, CutColumns columns)
       throws IOException {
-    try (Paper paper = paper(trial, size)) {
+    try (Paper paper = Paper.of(trial, size)) {
       OnePage page = new OnePage(breakdown, words, paper);
       double y = page.figures(page.title(paper.height() - Paper.MARGIN)) - Paper.MARGIN;
       return columns.size(paper, columns.columns(paper, y), y) < LEAST;

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import sawstead.check.Words;
+import sawstead.drawing.page.Ink;
+import sawstead.drawing.page.Paper;
 import sawstead.layout.Tool;
 
 /**
@@ -93,7 +95,7 @@ final class SheetFigure {
           y(kerf),
           kerf.alongLength() ? l(kerf) : thin,
           kerf.alongLength() ? thin : w(kerf),
-          Ink.of(kerf.guide()));
+          GuideInk.of(kerf.guide()));
     }
     paper.edge(left, bottom, length, width, 1.1, 0, Ink.INK);
     for (Shape.Panel panel : scene.panels()) {

@@ -3,6 +3,9 @@ package sawstead.layout.sheet;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import sawstead.drawing.page.Booklet;
+import sawstead.drawing.page.Ink;
+import sawstead.drawing.page.Paper;
 import sawstead.layout.Board;
 import sawstead.layout.Guide;
 import sawstead.layout.shop.Breakdown;
@@ -12,11 +15,11 @@ final class SheetPage {
   /** Greatest height of the drawing, points. */
   private static final double HIGHEST = 330;
 
-  private final ShopSheet book;
+  private final Booklet book;
   private final Breakdown breakdown;
   private final StepWords words;
 
-  SheetPage(ShopSheet book, Breakdown breakdown) {
+  SheetPage(Booklet book, Breakdown breakdown) {
     this.book = book;
     this.breakdown = breakdown;
     this.words = new StepWords(breakdown);

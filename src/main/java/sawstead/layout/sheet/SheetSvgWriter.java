@@ -6,6 +6,7 @@ import java.util.Locale;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
+import sawstead.drawing.page.Ink;
 
 /**
  * A sheet as SVG in its true size: one unit is one millimetre, the lower left corner of the sheet

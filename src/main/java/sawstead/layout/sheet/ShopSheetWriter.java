@@ -1,9 +1,9 @@
 package sawstead.layout.sheet;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
+import sawstead.drawing.page.Booklet;
+import sawstead.drawing.page.PdfFile;
 import sawstead.layout.shop.Breakdown;
 
 /**
@@ -13,12 +13,6 @@ import sawstead.layout.shop.Breakdown;
  */
 final class ShopSheetWriter {
   private ShopSheetWriter() {}
-
-  /** Content of one document. */
-  @FunctionalInterface
-  private interface Content {
-    void draw(PDDocument document) throws IOException;
-  }
 
   /** The shop sheet. */
   static void sheet(Breakdown breakdown, OutputStream out) throws IOException {
@@ -31,7 +25,11 @@ final class ShopSheetWriter {
         breakdown,
         out,
         document -> {
-          ShopSheet book = new ShopSheet(document, breakdown);
+          Booklet book =
+              new Booklet(
+                  document,
+                  breakdown.station().brief().units(),
+                  breakdown.station().brief().name());
           new JobPage(book, breakdown).draw();
           SheetPage page = new SheetPage(book, breakdown);
           for (int number = 1; number <= breakdown.plan().sheets().size(); number++) {
@@ -40,17 +38,8 @@ final class ShopSheetWriter {
         });
   }
 
-  private static void write(Breakdown breakdown, OutputStream out, Content content)
+  private static void write(Breakdown breakdown, OutputStream out, PdfFile.Content content)
       throws IOException {
-    try (PDDocument document = new PDDocument()) {
-      // A fixed id instead of the time of day.
-      document.setDocumentId(1L);
-      document.getDocumentInformation().setTitle("Cut: " + breakdown.station().brief().name());
-      content.draw(document);
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      document.save(bytes);
-      bytes.writeTo(out);
-      out.flush();
-    }
+    PdfFile.write("Cut: " + breakdown.station().brief().name(), out, content);
   }
 }

@@ -3,6 +3,8 @@ package sawstead.layout.sheet;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import sawstead.drawing.page.Ink;
+import sawstead.drawing.page.Paper;
 import sawstead.layout.shop.CutPiece;
 import sawstead.layout.shop.ShopStep;
 
@@ -77,7 +79,7 @@ final class StepTable {
     double middle = left + (right - left) * (step.isMarked() ? 0.48 : 0.56);
     if (!step.isMarked()) {
       boolean again = words.setting(step).equals(setting);
-      Ink ink = again ? Ink.FAINT : Ink.of(step.cut().guide());
+      Ink ink = again ? Ink.FAINT : GuideInk.of(step.cut().guide());
       String at = again ? "same setting" : words.setting(step);
       paper.text(paper.face(!again).within(at, size, 148), from, y, size, !again, ink);
       from += 152;

@@ -2,6 +2,8 @@ package sawstead.layout.sheet;
 
 import java.io.IOException;
 import java.util.List;
+import sawstead.drawing.page.Ink;
+import sawstead.drawing.page.Paper;
 import sawstead.layout.Guide;
 import sawstead.layout.shop.Breakdown;
 import sawstead.layout.shop.ShopStep;
@@ -25,7 +27,7 @@ final class Tag {
   /** The same with another half height, points. */
   static void draw(Paper paper, Guide guide, int order, double x, double y, double half)
       throws IOException {
-    paper.polygon(corners(guide, x, y, half), Ink.of(guide));
+    paper.polygon(corners(guide, x, y, half), GuideInk.of(guide));
     String number = Integer.toString(order);
     double size = (number.length() > 2 ? 0.96 : 1.19) * half;
     double width = paper.face(true).width(number, size);

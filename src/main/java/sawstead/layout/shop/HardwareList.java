@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import sawstead.brief.CasterSet;
 import sawstead.brief.MobileFrame;
+import sawstead.check.FastenerWords;
 import sawstead.check.Words;
 import sawstead.joinery.Board;
 import sawstead.joinery.Fastener;
 import sawstead.joinery.FastenerKind;
-import sawstead.joinery.ScrewGauge;
 import sawstead.measure.Unit;
 import sawstead.solid.Bore;
 import sawstead.solid.Feature;
@@ -25,8 +25,6 @@ import sawstead.station.Station;
  * rounded up to the next ten; bolts as counted.
  */
 public final class HardwareList {
-  private static final int[] GAUGES = {4, 5, 6, 7, 8, 9, 10, 12, 14};
-
   /** Bores wider than this are cut with a hole saw, mm; common practice, no source. */
   private static final double WIDEST_DRILL = 25;
 
@@ -60,7 +58,7 @@ public final class HardwareList {
     Map<String, Integer> counts = new TreeMap<>();
     Map<String, FastenerKind> kinds = new TreeMap<>();
     for (Fastener fastener : station.fasteners()) {
-      String item = item(fastener);
+      String item = FastenerWords.item(fastener, words);
       counts.merge(item, 1, Integer::sum);
       kinds.put(item, fastener.kind());
     }
@@ -78,17 +76,6 @@ public final class HardwareList {
     return (int) Math.ceil(needed * 1.1 / 10) * 10;
   }
 
-  private String item(Fastener fastener) {
-    String length = words.length(fastener.length());
-    return switch (fastener.kind()) {
-      case WOOD_SCREW, HINGE_SCREW, CASTER_SCREW ->
-          "wood screw #" + gauge(fastener) + " x " + length;
-      case POCKET_SCREW -> "pocket screw, washer head, #" + gauge(fastener) + " x " + length;
-      case BRAD -> "brad " + mm(fastener.diameter()) + " x " + length;
-      case BOLT -> "bolt " + mm(fastener.diameter()) + ", grip " + length;
-    };
-  }
-
   private static String note(FastenerKind kind) {
     return switch (kind) {
       case WOOD_SCREW, HINGE_SCREW, CASTER_SCREW -> "countersunk";
@@ -96,17 +83,6 @@ public final class HardwareList {
       case BRAD -> "holds while the glue sets";
       case BOLT -> "with two washers and a locking nut";
     };
-  }
-
-  private static int gauge(Fastener fastener) {
-    int best = GAUGES[0];
-    for (int number : GAUGES) {
-      if (Math.abs(new ScrewGauge(number).shank() - fastener.diameter())
-          < Math.abs(new ScrewGauge(best).shank() - fastener.diameter())) {
-        best = number;
-      }
-    }
-    return best;
   }
 
   private void glue() {

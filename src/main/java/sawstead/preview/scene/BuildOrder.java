@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import sawstead.assembly.Approach;
 import sawstead.assembly.BuildPlan;
 import sawstead.solid.Vec;
 import sawstead.station.Station;
@@ -184,25 +185,8 @@ public final class BuildOrder {
     }
 
     private String from() {
-      if (direction.length() == 0) {
-        return ": no way was found by which it comes";
-      }
-      String turns =
-          path.size() > 1 ? ", round " + (path.size() == 2 ? "a corner" : "corners") : "";
-      return ", " + side() + turns;
-    }
-
-    private String side() {
-      double x = Math.abs(direction.x());
-      double y = Math.abs(direction.y());
-      double z = Math.abs(direction.z());
-      if (z >= x && z >= y) {
-        return direction.z() < 0 ? "from above" : "from below";
-      }
-      if (x >= y) {
-        return direction.x() < 0 ? "from the right" : "from the left";
-      }
-      return direction.y() < 0 ? "from the outfeed" : "from the infeed";
+      String from = Approach.words(direction, path.size());
+      return from.isEmpty() ? ": no way was found by which it comes" : ", " + from;
     }
   }
 }

@@ -1,5 +1,6 @@
 package sawstead.preview.window;
 
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.application.Platform;
+import sawstead.book.BuildBook;
 import sawstead.check.Report;
 import sawstead.export.ExportException;
 import sawstead.export.FileName;
@@ -26,8 +28,8 @@ final class WriteFiles implements AutoCloseable {
   /** Share of the bar that planning the cuts takes; the files take the rest. */
   private static final double PLANNING = 0.5;
 
-  /** Files besides those of each body: the station, the report, the shop sheet. */
-  private static final int OTHERS = 12;
+  /** Files besides those of each body: the station, the report, the book, the shop sheet. */
+  private static final int OTHERS = 13;
 
   private final ExecutorService thread =
       Executors.newSingleThreadExecutor(
@@ -58,6 +60,9 @@ final class WriteFiles implements AutoCloseable {
           folder,
           StlForm.BINARY,
           draft -> {
+            try (OutputStream out = draft.open(FileName.parse(BuildBook.FILE))) {
+              BuildBook.write(report, out);
+            }
             if (plan.isPresent()) {
               BreakdownFiles.write(
                   plan.get(), name -> draft.open(FileName.parse("breakdown/" + name)));

@@ -1,4 +1,4 @@
-package sawstead.layout.sheet;
+package sawstead.drawing.page;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
  * A typeface embedded in a document: Liberation Sans (SIL Open Font License 1.1), whose figures are
  * all as wide as each other.
  */
-final class Face {
+public final class Face {
   /** Size of the small figures of a fraction, and how far those above stand up, in sizes. */
   private static final double SMALL = 0.62;
 
@@ -51,7 +51,7 @@ final class Face {
   }
 
   /** Width of a line, points. */
-  double width(String line, double size) throws IOException {
+  public double width(String line, double size) throws IOException {
     double width = 0;
     for (Fractions.Run run : Fractions.runs(line)) {
       width += font.getStringWidth(known(run.text())) / 1000 * size(run, size);
@@ -77,7 +77,7 @@ final class Face {
   }
 
   /** The text, cut short with dots where it is wider than allowed. */
-  String within(String line, double size, double room) throws IOException {
+  public String within(String line, double size, double room) throws IOException {
     if (width(line, size) <= room) {
       return line;
     }
@@ -89,7 +89,7 @@ final class Face {
   }
 
   /** The text in lines no wider than allowed, broken between words. */
-  List<String> lines(String text, double size, double room) throws IOException {
+  public List<String> lines(String text, double size, double room) throws IOException {
     List<String> lines = new ArrayList<>();
     String now = "";
     for (String word : text.split(" ", -1)) {

@@ -1,13 +1,12 @@
-package sawstead.layout.sheet;
+package sawstead.drawing.page;
 
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import sawstead.layout.shop.Breakdown;
 import sawstead.measure.Unit;
 
 /** The document that the pages are bound in: paper, faces and the line at the foot. */
-final class ShopSheet {
+public final class Booklet {
   private final PDDocument document;
   private final PDRectangle size;
   private final Face regular;
@@ -15,21 +14,29 @@ final class ShopSheet {
   private final String name;
   private int pages;
 
-  /** A document without pages: Letter for users of inches, A4 for all others. */
-  ShopSheet(PDDocument document, Breakdown breakdown) throws IOException {
+  /**
+   * A document without pages: Letter for users of inches, A4 for all others.
+   *
+   * @param unit of the user
+   * @param name of the station, at the foot of each page
+   * @throws IOException if the faces are missing
+   */
+  public Booklet(PDDocument document, Unit unit, String name) throws IOException {
     this.document = document;
-    size = breakdown.station().brief().units() == Unit.INCH ? PDRectangle.LETTER : PDRectangle.A4;
+    size = unit == Unit.INCH ? PDRectangle.LETTER : PDRectangle.A4;
     regular = Face.regular(document);
     bold = Face.bold(document);
-    name = breakdown.station().brief().name();
+    this.name = name;
   }
 
-  Paper page() throws IOException {
+  /** One more page, to be closed by who asked for it. */
+  public Paper page() throws IOException {
     pages++;
     return new Paper(document, size, regular, bold);
   }
 
-  void foot(Paper paper) throws IOException {
+  /** Writes name and number at the foot of the page that was asked for last. */
+  public void foot(Paper paper) throws IOException {
     double y = Paper.MARGIN - 6;
     String line = paper.face(false).within(name, 7.5, 300);
     paper.text(line, Paper.MARGIN, y, 7.5, false, Ink.FAINT);

@@ -1,11 +1,9 @@
-package sawstead.layout.sheet;
-
-import sawstead.layout.Guide;
+package sawstead.drawing.page;
 
 /**
  * The colours of a drawing, as six hexadecimal digits; a shape always says the same beside them.
  */
-enum Ink {
+public enum Ink {
   BIRCH("f4e6c8"),
   CHALK("ffffff"),
   DUST("e9e7e2"),
@@ -23,7 +21,8 @@ enum Ink {
     this.hex = hex;
   }
 
-  String hex() {
+  /** Six hexadecimal digits. */
+  public String hex() {
     return hex;
   }
 
@@ -31,14 +30,5 @@ enum Ink {
   float[] parts() {
     int rgb = Integer.parseInt(hex, 16);
     return new float[] {(rgb >> 16) / 255f, (rgb >> 8 & 255) / 255f, (rgb & 255) / 255f};
-  }
-
-  static Ink of(Guide guide) {
-    return switch (guide) {
-      case SELLER -> MOSS;
-      case RAIL, PACKED_RAIL -> INK;
-      case FENCE -> COBALT;
-      case SLED -> OCHRE;
-    };
   }
 }

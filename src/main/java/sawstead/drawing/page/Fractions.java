@@ -1,4 +1,4 @@
-package sawstead.layout.sheet;
+package sawstead.drawing.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,31 +7,37 @@ import java.util.regex.Pattern;
 
 /**
  * Sets fractions as they stand on a rule: {@code 18-1/2 in} becomes 18 and a small 1 over a small
- * 2. Only where a unit follows, so that names such as {@code rack-1/2} stay as they are.
+ * 2. Only where a unit follows, so that names such as {@code rack-1/2} stay as they are, or where
+ * the slash is the fraction slash of Unicode.
  */
-final class Fractions {
+public final class Fractions {
   private static final Pattern FRACTION =
-      Pattern.compile("(?<![\\w/-])(?:(\\d+)-)?(\\d+)/(\\d+)(?=[\\s\u00a0]in\\b)");
+      Pattern.compile("(?<![\\w/-])(?:(\\d+)-)?(\\d+)(?:/(\\d+)(?=[\\s\u00a0]in\\b)|\u2044(\\d+))");
 
   /** The fraction slash of Unicode, which says that digits around it are a fraction. */
-  static final String SLASH = "\u2044";
+  public static final String SLASH = "\u2044";
 
   private static final String THIN = "\u2009";
 
   /** How a run of characters is set. */
-  enum Rise {
+  public enum Rise {
     PLAIN,
     ABOVE,
     BELOW
   }
 
-  /** Characters set alike. */
-  record Run(String text, Rise rise) {}
+  /**
+   * Characters set alike.
+   *
+   * @param text the characters
+   * @param rise how they are set
+   */
+  public record Run(String text, Rise rise) {}
 
   private Fractions() {}
 
   /** The runs of a line of text. */
-  static List<Run> runs(String line) {
+  public static List<Run> runs(String line) {
     List<Run> runs = new ArrayList<>();
     Matcher fraction = FRACTION.matcher(line);
     int done = 0;
@@ -42,7 +48,7 @@ final class Fractions {
       add(runs, before + (whole.isEmpty() ? "" : whole + THIN), Rise.PLAIN);
       add(runs, fraction.group(2), Rise.ABOVE);
       add(runs, SLASH, Rise.PLAIN);
-      add(runs, fraction.group(3), Rise.BELOW);
+      add(runs, fraction.group(3) != null ? fraction.group(3) : fraction.group(4), Rise.BELOW);
       done = fraction.end();
     }
     add(runs, line.substring(done), Rise.PLAIN);

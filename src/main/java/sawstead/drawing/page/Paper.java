@@ -1,20 +1,24 @@
-package sawstead.layout.sheet;
+package sawstead.drawing.page;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
 
 /**
  * A page that is being drawn: points, origin at the lower left, y up (REF-FIL-18: a point is 1/72
  * in).
  */
-final class Paper implements AutoCloseable {
+public final class Paper implements AutoCloseable {
   /** Free all round, points: half an inch, which every printer reaches. */
-  static final double MARGIN = 36;
+  public static final double MARGIN = 36;
 
+  private final PDDocument document;
   private final PDPageContentStream stream;
   private final PDRectangle size;
   private final Face regular;
@@ -23,32 +27,45 @@ final class Paper implements AutoCloseable {
   Paper(PDDocument document, PDRectangle size, Face regular, Face bold) throws IOException {
     PDPage page = new PDPage(size);
     document.addPage(page);
+    this.document = document;
     this.size = size;
     this.regular = regular;
     this.bold = bold;
     stream = new PDPageContentStream(document, page);
   }
 
-  double width() {
+  /**
+   * One more page of a document, with faces of its own.
+   *
+   * @throws IOException if the faces are missing
+   */
+  public static Paper of(PDDocument document, PDRectangle size) throws IOException {
+    return new Paper(document, size, Face.regular(document), Face.bold(document));
+  }
+
+  /** Width, points. */
+  public double width() {
     return size.getWidth();
   }
 
-  double height() {
+  /** Height, points. */
+  public double height() {
     return size.getHeight();
   }
 
-  Face face(boolean heavy) {
+  /** The bold face or the regular one. */
+  public Face face(boolean heavy) {
     return heavy ? bold : regular;
   }
 
   /** A line of text from its lower left corner; returns where it ends. */
-  double text(String line, double x, double y, double size, boolean heavy, Ink ink)
+  public double text(String line, double x, double y, double size, boolean heavy, Ink ink)
       throws IOException {
     return text(line, Matrix.getTranslateInstance((float) x, (float) y), size, heavy, ink) + x;
   }
 
   /** A line of text that reads upwards, from its lower left corner. */
-  void textUpwards(String line, double x, double y, double size, boolean heavy, Ink ink)
+  public void textUpwards(String line, double x, double y, double size, boolean heavy, Ink ink)
       throws IOException {
     text(line, new Matrix(0, 1, -1, 0, (float) x, (float) y), size, heavy, ink);
   }
@@ -70,14 +87,15 @@ final class Paper implements AutoCloseable {
   }
 
   /** A filled rectangle. */
-  void fill(double x, double y, double width, double height, Ink ink) throws IOException {
+  public void fill(double x, double y, double width, double height, Ink ink) throws IOException {
     fill(ink);
     stream.addRect((float) x, (float) y, (float) width, (float) height);
     stream.fill();
   }
 
   /** A rectangle's edge; dashed when {@code dash} is more than 0 points. */
-  void edge(double x, double y, double width, double height, double weight, double dash, Ink ink)
+  public void edge(
+      double x, double y, double width, double height, double weight, double dash, Ink ink)
       throws IOException {
     stroke(weight, dash, ink);
     stream.addRect((float) x, (float) y, (float) width, (float) height);
@@ -85,7 +103,8 @@ final class Paper implements AutoCloseable {
   }
 
   /** A straight line. */
-  void line(double x0, double y0, double x1, double y1, double weight, Ink ink) throws IOException {
+  public void line(double x0, double y0, double x1, double y1, double weight, Ink ink)
+      throws IOException {
     stroke(weight, 0, ink);
     stream.moveTo((float) x0, (float) y0);
     stream.lineTo((float) x1, (float) y1);
@@ -93,7 +112,7 @@ final class Paper implements AutoCloseable {
   }
 
   /** A filled polygon with an edge of white, so that it stands out from what lies below. */
-  void polygon(double[] xy, Ink ink) throws IOException {
+  public void polygon(double[] xy, Ink ink) throws IOException {
     fill(ink);
     stroke(0.6, 0, Ink.CHALK);
     stream.moveTo((float) xy[0], (float) xy[1]);
@@ -102,6 +121,50 @@ final class Paper implements AutoCloseable {
     }
     stream.closePath();
     stream.fillAndStroke();
+  }
+
+  /** Straight lines from point to point, x and y in turn, as one. */
+  public void path(double[] xy, double weight, Ink ink) throws IOException {
+    stroke(weight, 0, ink);
+    stream.setLineCapStyle(1);
+    stream.setLineJoinStyle(1);
+    stream.moveTo((float) xy[0], (float) xy[1]);
+    for (int i = 2; i < xy.length; i += 2) {
+      stream.lineTo((float) xy[i], (float) xy[i + 1]);
+    }
+    stream.stroke();
+    stream.setLineCapStyle(0);
+    stream.setLineJoinStyle(0);
+  }
+
+  /**
+   * A closed shape.
+   *
+   * @param xy corners, x and y in turn
+   * @param dash points; 0 for a whole line
+   * @param within colour of what is in it; null to leave what lies below
+   */
+  public void shape(double[] xy, double weight, double dash, Ink ink, Ink within)
+      throws IOException {
+    stroke(weight, dash, ink);
+    stream.moveTo((float) xy[0], (float) xy[1]);
+    for (int i = 2; i < xy.length; i += 2) {
+      stream.lineTo((float) xy[i], (float) xy[i + 1]);
+    }
+    stream.closePath();
+    if (within == null) {
+      stream.stroke();
+    } else {
+      fill(within);
+      stream.fillAndStroke();
+    }
+  }
+
+  /** A picture stretched over a rectangle. */
+  public void picture(BufferedImage image, double x, double y, double width, double height)
+      throws IOException {
+    PDImageXObject drawn = LosslessFactory.createFromImage(document, image);
+    stream.drawImage(drawn, (float) x, (float) y, (float) width, (float) height);
   }
 
   private void fill(Ink ink) throws IOException {
