@@ -3,7 +3,9 @@ package sawstead.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import sawstead.station.Station;
 
 /**
@@ -54,16 +56,34 @@ public final class Retrial {
   }
 
   /**
-   * The stops of a station that was changed which were none before.
+   * The stops of a station that was changed which were none before. Each stop from before stands
+   * for one at most: two of its kind are one more. What was only to be minded is new as a stop, and
+   * so is what is about a body that it was not about.
    *
    * @param before findings of the station as it was
    * @param after findings of the changed one
    */
   public static List<Finding> newStops(List<Finding> before, List<Finding> after) {
-    return after.stream()
-        .filter(f -> f.severity() == Severity.STOP)
-        .filter(f -> before.stream().noneMatch(b -> isSame(b, f)))
-        .toList();
+    List<Finding> known = new ArrayList<>(stops(before));
+    List<Finding> left = new ArrayList<>(stops(after));
+    // First those about the same bodies, so that none of them is taken for one about fewer.
+    left.removeIf(f -> take(known, k -> Set.copyOf(k.about()).equals(Set.copyOf(f.about())), f));
+    left.removeIf(f -> take(known, k -> k.about().containsAll(f.about()), f));
+    return left;
+  }
+
+  private static List<Finding> stops(List<Finding> findings) {
+    return findings.stream().filter(f -> f.severity() == Severity.STOP).toList();
+  }
+
+  private static boolean take(List<Finding> known, Predicate<Finding> alike, Finding finding) {
+    for (int k = 0; k < known.size(); k++) {
+      if (known.get(k).rule().equals(finding.rule()) && alike.test(known.get(k))) {
+        known.remove(k);
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a finding is another's matter, as bad or worse: of its rule, and about one of its. */
