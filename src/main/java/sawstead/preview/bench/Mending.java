@@ -27,6 +27,9 @@ public final class Mending {
   /** What a brief says of a value that it leaves to the program. */
   private static final String LEFT = "unknown";
 
+  /** Points that are nearer to each other are the same place, mm. */
+  private static final double NEAR = 1;
+
   private final String file;
   private final String text;
   private final Finding finding;
@@ -194,7 +197,22 @@ public final class Mending {
       return Look.NONE;
     }
     Optional<Finding> now = retrial.again(station.get());
-    return now.map(f -> f.equals(finding) ? Look.SAME : Look.OTHER).orElse(Look.GONE);
+    return now.map(f -> reads(f) ? Look.SAME : Look.OTHER).orElse(Look.GONE);
+  }
+
+  /**
+   * Whether it reads as before, in the same place. A hole elsewhere in a board moves the point that
+   * is looked at by less than anybody sees, and has no bearing on it.
+   */
+  private boolean reads(Finding now) {
+    boolean near =
+        now.at().isPresent() == finding.at().isPresent()
+            && now.at().map(at -> at.distance(finding.at().get()) < NEAR).orElse(true);
+    return near
+        && now.severity() == finding.severity()
+        && now.about().equals(finding.about())
+        && now.says().equals(finding.says())
+        && now.remedy().equals(finding.remedy());
   }
 
   private boolean hasAll(Station station) {

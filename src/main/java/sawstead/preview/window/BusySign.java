@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 final class BusySign extends Label {
   private boolean checking;
   private boolean trying;
+  private String share = "";
 
   BusySign() {
     setId("busy");
@@ -24,6 +25,17 @@ final class BusySign extends Label {
   /** Whether it is being tried what mends a finding. */
   void trying(boolean working) {
     trying = working;
+    share = "";
+    tell();
+  }
+
+  /**
+   * How much has been tried.
+   *
+   * @param words such as {@code 3 of 40 tried}
+   */
+  void tried(String words) {
+    share = words;
     tell();
   }
 
@@ -38,7 +50,8 @@ final class BusySign extends Label {
   }
 
   private void tell() {
-    setText(trying ? "trying what mends it ..." : "checking ...");
+    String trial = "trying what mends it" + (share.isEmpty() ? "" : ", " + share) + " ...";
+    setText(trying ? trial : "checking ...");
     setVisible(!isQuiet());
     setManaged(!isQuiet());
   }

@@ -45,6 +45,7 @@ final class Trials implements AutoCloseable {
 
   private void find(Optional<Mending> mending, List<Dial> dials, BooleanSupplier wanted) {
     boolean mended = false;
+    int tried = 0;
     for (Dial dial : dials) {
       boolean firm = firmness(dial.path()) > 1;
       if (mending.isEmpty() || !wanted.getAsBoolean() || mended && firm) {
@@ -52,7 +53,9 @@ final class Trials implements AutoCloseable {
       }
       Trial trial = trial(mending.get(), dial, wanted);
       mended |= trial.mends() && !firm;
-      Platform.runLater(() -> found(trial, wanted));
+      tried++;
+      String share = tried + " of " + dials.size() + " tried";
+      Platform.runLater(() -> found(trial, share, wanted));
     }
     Platform.runLater(
         () -> {
@@ -70,8 +73,9 @@ final class Trials implements AutoCloseable {
         : trial;
   }
 
-  private void found(Trial trial, BooleanSupplier wanted) {
+  private void found(Trial trial, String share, BooleanSupplier wanted) {
     if (wanted.getAsBoolean()) {
+      busy.tried(share);
       brief.form().tried(trial);
     }
   }
@@ -89,16 +93,21 @@ final class Trials implements AutoCloseable {
   /**
    * Wishes first, of them what is written for the bodies of the finding; then what was bought and
    * measured; at last the saw and the sheets, which are as they are: those are tried only when
-   * nothing else mends it. Corners of outlines come last among their like: one rather moves a board
+   * nothing else mends it. What shapes a board comes last among its like: one rather moves a board
    * than cuts it.
    */
   static List<Dial> inOrder(List<Dial> dials, Written written) {
     return dials.stream()
         .sorted(
             Comparator.comparingInt((Dial d) -> firmness(d.path()))
-                .thenComparing(d -> d.path().contains(".outline["))
+                .thenComparing(d -> isShape(d.path()))
                 .thenComparing(d -> !written.isFor(d.path())))
         .toList();
+  }
+
+  /** Whether it is of a cut or of a corner of an outline, of the user's own boards or of others. */
+  private static boolean isShape(String path) {
+    return path.contains(".outline[") || path.startsWith("cuts[") || path.contains(".cuts[");
   }
 
   /** How little one can do about a value: a wish, a thing that could be another one, the saw. */

@@ -90,6 +90,16 @@ class MendingTest {
         Worth.NOTHING, trial(text("shelf-over-lid"), rule("saw.cord.plug", 10, 80, 40)).worth());
   }
 
+  @ParameterizedTest
+  @CsvSource({"diameter, 15, 45, 30", "'at[0]', 30, 90, 60"})
+  void by_aHoleElsewhereInTheBoard_nothing(String key, double low, double high, double at)
+      throws Exception {
+    String hole = "id: shelf/over, cuts: [{circle: {at: [60, 60], diameter: 30}}],";
+    String text = text("shelf-over-lid").replace("id: shelf/over,", hole);
+    Dial dial = rule("extras[0].cuts[0].circle." + key, low, high, at);
+    assertEquals(Worth.NOTHING, trial(text, dial).worth());
+  }
+
   @Test
   void by_whatMovesItButNotFarEnough_bears() throws Exception {
     assertEquals(

@@ -20,6 +20,8 @@ class TrialsTest {
             dial("saw.table.height"),
             dial("vac.height"),
             dial("extras[0].outline[0][0]"),
+            dial("extras[0].cuts[0].circle.diameter"),
+            dial("cuts[0].circle.diameter"),
             dial("station.workingHeight"),
             dial("extras[0].place.at[2]"));
     assertEquals(
@@ -27,6 +29,8 @@ class TrialsTest {
             "extras[0].place.at[2]",
             "station.workingHeight",
             "extras[0].outline[0][0]",
+            "extras[0].cuts[0].circle.diameter",
+            "cuts[0].circle.diameter",
             "vac.height",
             "saw.table.height"),
         Trials.inOrder(dials, new Written(text, List.of("outfeed/lid", "shelf"))).stream()
