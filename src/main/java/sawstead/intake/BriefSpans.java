@@ -5,8 +5,6 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
@@ -42,8 +40,7 @@ public final class BriefSpans {
 
   private BriefSpans(String text) {
     this.text = text;
-    LoadSettings settings = LoadSettings.builder().setLabel("brief").build();
-    events = new Parse(settings).parseString(text).iterator();
+    events = YamlEvents.of(text);
   }
 
   /**
@@ -55,10 +52,10 @@ public final class BriefSpans {
   public static Map<String, Span> of(String text) {
     try {
       BriefSpans reader = new BriefSpans(text);
-      Event event = reader.next();
+      Event event = reader.events.next();
       while (event.getEventId() == Event.ID.StreamStart
           || event.getEventId() == Event.ID.DocumentStart) {
-        event = reader.next();
+        event = reader.events.next();
       }
       if (event.getEventId() != Event.ID.StreamEnd) {
         reader.value("", event, 1);
@@ -67,14 +64,6 @@ public final class BriefSpans {
     } catch (YamlEngineException broken) {
       return Map.of();
     }
-  }
-
-  private Event next() {
-    Event event = events.next();
-    while (event.getEventId() == Event.ID.Comment) {
-      event = events.next();
-    }
-    return event;
   }
 
   private int value(String path, Event event, int depth) {
@@ -101,15 +90,15 @@ public final class BriefSpans {
     int first = -1;
     int indent = 0;
     int last = at(start.getEndMark());
-    Event event = next();
+    Event event = events.next();
     while (event.getEventId() != Event.ID.MappingEnd) {
       if (first < 0) {
         first = at(event.getStartMark());
         indent = event.getStartMark().map(Mark::getColumn).orElse(0);
       }
       String key = key(event);
-      last = value(path.isEmpty() ? key : path + "." + key, next(), depth + 1);
-      event = next();
+      last = value(path.isEmpty() ? key : path + "." + key, events.next(), depth + 1);
+      event = events.next();
     }
     int to = flow ? at(event.getEndMark()) : last;
     spans.put(
@@ -130,10 +119,10 @@ public final class BriefSpans {
     spans.put(path, null);
     int number = 0;
     int last = at(start.getEndMark());
-    Event event = next();
+    Event event = events.next();
     while (event.getEventId() != Event.ID.SequenceEnd) {
       last = value(path + "[" + number++ + "]", event, depth + 1);
-      event = next();
+      event = events.next();
     }
     int to = flow ? at(event.getEndMark()) : last;
     spans.put(path, new Span(at(start.getStartMark()), to, Optional.empty(), flow, to, 0));

@@ -7,8 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.common.Anchor;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
@@ -51,10 +49,8 @@ final class YamlTree {
    * @throws YamlException if it is not YAML, is empty, or goes over a limit
    */
   static Item read(String text) throws YamlException {
-    LoadSettings settings =
-        LoadSettings.builder().setLabel("brief").setCodePointLimit(Integer.MAX_VALUE).build();
     try {
-      return new YamlTree(new Parse(settings).parseString(text).iterator()).document();
+      return new YamlTree(YamlEvents.of(text)).document();
     } catch (MarkedYamlEngineException broken) {
       throw new YamlException(
           broken.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0),
@@ -73,31 +69,23 @@ final class YamlTree {
   }
 
   private Item document() throws YamlException {
-    Event event = next();
+    Event event = events.next();
     while (event.getEventId() == Event.ID.StreamStart
         || event.getEventId() == Event.ID.DocumentStart) {
-      event = next();
+      event = events.next();
     }
     if (event.getEventId() == Event.ID.StreamEnd) {
       throw new YamlException(
           0, "the file is empty", "write a brief; `sawstead schema` describes every key");
     }
     Item root = item(event, 1);
-    next();
-    Event end = next();
+    events.next();
+    Event end = events.next();
     if (end.getEventId() != Event.ID.StreamEnd) {
       throw new YamlException(
           line(end), "a second document begins here", "keep one brief in a file; remove the `---`");
     }
     return root;
-  }
-
-  private Event next() {
-    Event event = events.next();
-    while (event.getEventId() == Event.ID.Comment) {
-      event = events.next();
-    }
-    return event;
   }
 
   private Item item(Event event, int depth) throws YamlException {
@@ -134,7 +122,9 @@ final class YamlTree {
   private Item listing(Event start, int depth) throws YamlException {
     List<Item> items = new ArrayList<>();
     int size = 1;
-    for (Event event = next(); event.getEventId() != Event.ID.SequenceEnd; event = next()) {
+    for (Event event = events.next();
+        event.getEventId() != Event.ID.SequenceEnd;
+        event = events.next()) {
       Item item = item(event, depth + 1);
       size = sum(size, item, event);
       items.add(item);
@@ -145,9 +135,11 @@ final class YamlTree {
   private Item table(Event start, int depth) throws YamlException {
     Map<String, Item.Member> members = new LinkedHashMap<>();
     int size = 1;
-    for (Event event = next(); event.getEventId() != Event.ID.MappingEnd; event = next()) {
+    for (Event event = events.next();
+        event.getEventId() != Event.ID.MappingEnd;
+        event = events.next()) {
       String key = key(event);
-      Item value = item(next(), depth + 1);
+      Item value = item(events.next(), depth + 1);
       size = sum(size, value, event);
       Item.Member earlier = members.put(key, new Item.Member(line(event), value));
       if (earlier != null) {
