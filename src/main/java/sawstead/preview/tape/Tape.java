@@ -1,11 +1,13 @@
 package sawstead.preview.tape;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Region;
@@ -26,9 +28,11 @@ public final class Tape extends Region {
   private static final double SIDE = 18;
   private static final double COARSE = 20;
   private static final double FINE = 200;
+  private static final Font FONT = Font.font(Faces.SANS, FontWeight.BOLD, 13);
 
   private final SharpCanvas canvas = new SharpCanvas(this::draw);
   private final DoubleProperty value = new SimpleDoubleProperty(this, "value");
+  private final Tooltip tip = new Tooltip();
   private Tokens look = Tokens.of(false);
   private Optional<Run> run = Optional.empty();
   private Unit unit = Unit.MM;
@@ -49,6 +53,7 @@ public final class Tape extends Region {
     addEventHandler(MouseEvent.MOUSE_PRESSED, this::pull);
     addEventHandler(MouseEvent.MOUSE_DRAGGED, this::pull);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    Tooltip.install(this, tip);
   }
 
   /** The parameter under the thumb. */
@@ -62,6 +67,7 @@ public final class Tape extends Region {
     unit = inUnit;
     run.ifPresent(r -> value.set(clamp(r, value.get())));
     setDisable(run.isEmpty());
+    tip.setText(run.map(Run::says).orElse(""));
     canvas.redraw();
   }
 
@@ -147,17 +153,28 @@ public final class Tape extends Region {
     g.setFill(ink);
     g.setTextAlign(TextAlignment.CENTER);
     g.setTextBaseline(VPos.TOP);
-    g.setFont(Font.font(Faces.SANS, FontWeight.BOLD, 13));
+    g.setFont(FONT);
     for (Marks.Mark mark : Marks.of(r, unit, w - 2 * SIDE)) {
       double x = Math.rint(pixel(mark.at())) + 0.5;
       g.setLineWidth(mark.rank() == 0 ? 1.6 : 1);
       g.strokeLine(x, bottom, x, bottom - (mark.rank() == 0 ? 17 : mark.rank() == 1 ? 12 : 7));
-      if (!mark.number().isEmpty()) {
-        g.fillText(mark.number(), x, TOP + 3);
-      }
+      number(g, r, mark, w);
     }
     print(g, r, w);
     thumb(g, r, bottom);
+  }
+
+  /** The number at a mark, within the tape; none that would stand half under a line. */
+  private void number(GraphicsContext g, Run r, Marks.Mark mark, double w) {
+    double half = wide(mark.number()) / 2;
+    double x = Math.max(4 + half, Math.min(w - 4 - half, pixel(mark.at())));
+    double clear = half + 3;
+    boolean hidden =
+        Math.abs(pixel(clamp(r, value.get())) - x) < clear
+            || r.contact().map(c -> Math.abs(pixel(c.at()) - x) < clear).orElse(false);
+    if (!hidden) {
+      g.fillText(mark.number(), x, TOP + 3);
+    }
   }
 
   /** Beyond the first contact the tape is hatched: nobody gets there. */
@@ -188,22 +205,29 @@ public final class Tape extends Region {
   }
 
   private void print(GraphicsContext g, Run r, double w) {
-    g.setTextAlign(TextAlignment.RIGHT);
-    g.setTextBaseline(VPos.TOP);
     g.setFill(look.colour("ink"));
-    g.setFont(Font.font(Faces.SANS, FontWeight.BOLD, 13));
-    g.fillText(r.says(), w - 8, 1);
-    double room = w - 30 - new Width(r.says()).pixels(g.getFont());
+    g.setFont(FONT);
+    g.setTextBaseline(VPos.TOP);
     g.setTextAlign(TextAlignment.LEFT);
-    g.fillText(reads, 6, 1, Math.max(60, room));
+    OptionalDouble sign =
+        r.contact().map(c -> OptionalDouble.of(pixel(c.at()))).orElse(OptionalDouble.empty());
+    Captions captions = Captions.of(w, sign, wide(reads), wide(r.says()));
+    captions.reads().ifPresent(room -> g.fillText(reads, room.from(), 1));
+    captions.says().ifPresent(room -> g.fillText(within(r.says(), room), room.from(), 1));
   }
 
-  private record Width(String words) {
-    double pixels(Font font) {
-      Text probe = new Text(words);
-      probe.setFont(font);
-      return probe.getLayoutBounds().getWidth();
+  private static String within(String words, Captions.Room room) {
+    String cut = words;
+    while (!cut.isEmpty() && wide(cut.equals(words) ? cut : cut + "...") > room.width() + 0.5) {
+      cut = cut.substring(0, cut.length() - 1);
     }
+    return cut.equals(words) ? words : cut + "...";
+  }
+
+  private static double wide(String words) {
+    Text probe = new Text(words);
+    probe.setFont(FONT);
+    return probe.getLayoutBounds().getWidth();
   }
 
   private void thumb(GraphicsContext g, Run r, double bottom) {
