@@ -16,11 +16,18 @@ public final class Retrial {
   private final Finding finding;
   private final Check check;
   private final Function<Station, Scene> look;
+  private final boolean ordered;
 
-  private Retrial(Finding finding, Check check, Function<Station, Scene> look) {
+  private Retrial(Finding finding, Check check, Function<Station, Scene> look, boolean ordered) {
     this.finding = finding;
     this.check = check;
     this.look = look;
+    this.ordered = ordered;
+  }
+
+  /** Whether the check looks at the order of building, and so at which tool reaches what. */
+  public boolean isOfTheOrder() {
+    return ordered;
   }
 
   /**
@@ -41,11 +48,14 @@ public final class Retrial {
 
   private static Optional<Retrial> of(
       Finding finding, Station station, Function<Station, Scene> look) {
-    Scene scene = look.apply(station);
-    return Checks.ALL.stream()
-        .filter(c -> c.judge(scene).findings().contains(finding))
-        .findFirst()
-        .map(c -> new Retrial(finding, c, look));
+    for (Check check : Checks.ALL) {
+      // Each with a scene of its own, to see what it asks for.
+      Scene scene = look.apply(station);
+      if (check.judge(scene).findings().contains(finding)) {
+        return Optional.of(new Retrial(finding, check, look, scene.isPlanned()));
+      }
+    }
+    return Optional.empty();
   }
 
   /** What the check says now of the same matter, as bad as before or worse; empty if nothing. */

@@ -125,6 +125,11 @@ final class Scene {
     return gaps;
   }
 
+  /** Whether somebody asked how it is built. */
+  boolean isPlanned() {
+    return plan != null;
+  }
+
   /** How it is built. */
   BuildPlan plan() {
     if (plan == null) {

@@ -4,9 +4,12 @@ import java.util.Optional;
 import sawstead.brief.RouterTable;
 import sawstead.brief.Side;
 import sawstead.brief.StationWish;
+import sawstead.measure.Measured;
 
 /** Reads {@code routerTable}, which needs a wing to hang in. */
 final class RouterTableMapper {
+  /** How much wider the base is than the motor at least, mm: its wall, and air for the motor. */
+  private static final double AROUND = 6;
 
   private final Section brief;
   private final SheetNames sheets;
@@ -31,6 +34,14 @@ final class RouterTableMapper {
     }
     Section plate = table.section("plate");
     Section body = table.section("router");
+    Measured base = body.measure("base");
+    Measured motor = body.measure("motor");
+    if (base.nominal() < motor.nominal() + AROUND) {
+      body.problem(
+          "base",
+          "a base of this diameter cannot hold a motor of that one",
+          "measure both again: the base is the flat that lies on the work, the motor stands in it");
+    }
     return Optional.of(
         new RouterTable(
             side,
@@ -44,9 +55,9 @@ final class RouterTableMapper {
             table.measure("ledge"),
             table.measure("rib"),
             new RouterTable.Body(
-                body.measure("base"),
+                base,
                 body.measure("baseHeight"),
-                body.measure("motor"),
+                motor,
                 body.measure("motorLength"),
                 body.measure("lift"),
                 body.measure("mass")),

@@ -1,13 +1,21 @@
 package sawstead.intake;
 
+import java.util.List;
 import java.util.stream.Stream;
 import sawstead.brief.Footing;
 import sawstead.brief.MiterSlot;
 import sawstead.brief.Saw;
 import sawstead.brief.Trunnion;
+import sawstead.measure.Measured;
 
 /** Refuses measurements of a saw that contradict each other. */
 final class SawCheck {
+  /** No table is farther out of flat, mm (common practice, no source). */
+  private static final double UNEVEN = 10;
+
+  /** As {@code SawTable.heights} has them. */
+  private static final List<String> CORNERS =
+      List.of("frontLeft", "frontRight", "rearLeft", "rearRight", "centre");
 
   private final Section section;
   private final Saw saw;
@@ -23,10 +31,30 @@ final class SawCheck {
     saw.opening().ifPresent(opening -> outline(section, "opening", opening));
     saw.tilt().trunnion().ifPresent(this::trunnion);
     if (Stream.of("table", "blade").noneMatch(section::isBad)) {
+      flat();
       bladeWithinTable();
       slots();
     }
     section.sections("behind").forEach(this::behind);
+  }
+
+  private void flat() {
+    double height = saw.table().height().nominal();
+    List<Measured> heights = saw.table().heights();
+    for (int k = 0; k < CORNERS.size(); k++) {
+      double off = heights.get(k).nominal() - height;
+      if (Math.abs(off) > UNEVEN) {
+        note(
+            section.section("table").section("heights"),
+            CORNERS.get(k),
+            "the table is "
+                + mm(Math.abs(off))
+                + (off > 0 ? " higher" : " lower")
+                + " there than its height of "
+                + mm(height),
+            "measure both again, from what the saw stands on; no table is that uneven");
+      }
+    }
   }
 
   private void bladeWithinTable() {

@@ -37,11 +37,13 @@ public final class Mending {
   private final Retrial retrial;
   private final List<String> bodies;
   private final List<String> motions;
+  private final Set<String> turned;
 
   private Mending(
-      String file, String text, Station was, Report before, Finding finding, Retrial retrial) {
+      String file, Snapshot judged, Station was, Report before, Finding finding, Retrial retrial) {
     this.file = file;
-    this.text = text;
+    text = judged.text();
+    turned = judged.turned();
     this.before = before;
     this.finding = finding;
     this.retrial = retrial;
@@ -61,8 +63,7 @@ public final class Mending {
     }
     Station was = judged.station().get();
     Report report = judged.report().get();
-    return Retrial.of(finding, was)
-        .map(r -> new Mending(file, judged.text(), was, report, finding, r));
+    return Retrial.of(finding, was).map(r -> new Mending(file, judged, was, report, finding, r));
   }
 
   /**
@@ -192,12 +193,23 @@ public final class Mending {
     if (changed.isEmpty()) {
       return Look.SAME;
     }
-    Optional<Station> station = Bench.design(file, changed.get()).station();
+    Optional<Station> station = designed(changed.get()).station();
     if (!station.map(this::hasAll).orElse(false)) {
       return Look.NONE;
     }
     Optional<Finding> now = retrial.again(station.get());
     return now.map(f -> reads(f) ? Look.SAME : Look.OTHER).orElse(Look.GONE);
+  }
+
+  /**
+   * A first look. In which faces the pockets belong is found with the order of building, which
+   * takes by far the longest and matters only to a check that looks at that order; what seems to
+   * mend it is designed and judged whole in any case.
+   */
+  private Snapshot designed(String changed) {
+    return retrial.isOfTheOrder()
+        ? Bench.design(file, changed)
+        : Bench.sketch(file, changed, turned);
   }
 
   /**

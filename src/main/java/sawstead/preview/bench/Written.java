@@ -23,6 +23,24 @@ public final class Written {
     return ids.stream().anyMatch(id -> isFor(path, id));
   }
 
+  /**
+   * How far a value is from them: 0 if it is written for one of them, 1 if for a unit of one, 2 if
+   * for the station as a whole, 3 if for other units.
+   */
+  public int distance(String path) {
+    if (isFor(path)) {
+      return 0;
+    }
+    List<String> sections = List.of(path.split("[.\\[\\]]+"));
+    for (String id : ids) {
+      String unit = id.replaceAll("[-/].*", "");
+      if (sections.stream().anyMatch(s -> s.startsWith(unit))) {
+        return 1;
+      }
+    }
+    return sections.get(0).equals("station") ? 2 : 3;
+  }
+
   private boolean isFor(String path, String id) {
     String dotted = id.replace('/', '.');
     if (path.startsWith(dotted + ".") || path.startsWith(dotted + "[")) {

@@ -91,7 +91,7 @@ final class Trials implements AutoCloseable {
   }
 
   /**
-   * Wishes first, of them what is written for the bodies of the finding; then what was bought and
+   * Wishes first, of them what is nearest to the bodies of the finding; then what was bought and
    * measured; at last the saw and the sheets, which are as they are: those are tried only when
    * nothing else mends it. What shapes a board comes last among its like: one rather moves a board
    * than cuts it.
@@ -101,7 +101,7 @@ final class Trials implements AutoCloseable {
         .sorted(
             Comparator.comparingInt((Dial d) -> firmness(d.path()))
                 .thenComparing(d -> isShape(d.path()))
-                .thenComparing(d -> !written.isFor(d.path())))
+                .thenComparing(d -> written.distance(d.path())))
         .toList();
   }
 

@@ -9,6 +9,8 @@ import sawstead.joinery.FastenerKind;
 import sawstead.solid.Axis;
 import sawstead.solid.Box;
 import sawstead.solid.Vec;
+import sawstead.station.Area;
+import sawstead.station.DesignException;
 import sawstead.station.Draft;
 import sawstead.station.Remark;
 import sawstead.station.Site;
@@ -25,6 +27,9 @@ final class BoltUnit implements Unit {
 
   /** Room for washer and nut below the top, mm (common practice, no source). */
   private static final double NUT = 12;
+
+  /** Least wood beside a hole in the top, mm; less is a notch in its edge. */
+  private static final double WOOD = 2;
 
   /** Width of the washer over the hole, mm (common practice, no source). */
   private static final double WASHER = 10;
@@ -45,6 +50,27 @@ final class BoltUnit implements Unit {
   @Override
   public void place(Draft draft) {}
 
+  private void demandOnTop(Draft draft, BoltHole hole, int index) {
+    Area top = site.stand();
+    double x = hole.x().nominal();
+    double y = hole.y().nominal();
+    double half = hole.diameter().nominal() / 2 + EASE + WOOD;
+    if (!top.holds(new Area(x - half, x + half, y - half, y + half))) {
+      throw new DesignException(
+          "saw.bolts.at[" + index + "]",
+          "the bolt at x %s, y %s has no room on the stand's top (x %s to %s, y %s to %s)"
+              .formatted(
+                  draft.length(x),
+                  draft.length(y),
+                  draft.length(top.left()),
+                  draft.length(top.right()),
+                  draft.length(top.front()),
+                  draft.length(top.rear())),
+          "measure it again from the blade and the table's front edge, or make the stand larger"
+              + " (station.stand)");
+    }
+  }
+
   @Override
   public void cut(Draft draft) {
     double top = site.levels().sawFeet();
@@ -53,6 +79,7 @@ final class BoltUnit implements Unit {
     for (BoltHole hole : saw.bolts()) {
       Vec at = new Vec(hole.x().nominal(), hole.y().nominal(), top);
       double diameter = hole.diameter().nominal();
+      demandOnTop(draft, hole, bolts.size());
       draft.change(StandUnit.TOP, b -> b.bored(at, Axis.Z, diameter + EASE));
       double half = room(hole);
       draft.keepClear(
