@@ -6,6 +6,8 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import sawstead.preview.bench.Flaw;
@@ -25,12 +27,23 @@ public final class TextPane extends BorderPane {
     area.setId("brief-text");
     area.getStyleClass().add("brief-text");
     area.setAccessibleText("the brief as text");
+    area.addEventFilter(KeyEvent.KEY_PRESSED, this::tab);
     flaws.getStyleClass().add("flaws");
     flawScroll.setFitToWidth(true);
     flawScroll.setMaxHeight(FLAWS_HEIGHT);
     flawScroll.getStyleClass().add("flaw-scroll");
     setLeft(gutter);
     setCenter(area);
+  }
+
+  /** A brief may have no tabs, and Tab is the way out: what Ctrl+Tab is in any text. */
+  private void tab(KeyEvent event) {
+    if (event.getCode() == KeyCode.TAB && !event.isControlDown()) {
+      event.consume();
+      area.fireEvent(
+          new KeyEvent(
+              KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, event.isShiftDown(), true, false, false));
+    }
   }
 
   /** The text as it is being typed. */

@@ -166,6 +166,11 @@ public final class FloorView extends StackPane {
     setCursor(wanted ? Cursor.CROSSHAIR : Cursor.DEFAULT);
   }
 
+  /** Whether places that are clicked are measured between. */
+  public boolean isMeasuring() {
+    return measuring;
+  }
+
   /** What the caliper says; empty when nothing is measured. */
   public String measured() {
     return caliper.words();

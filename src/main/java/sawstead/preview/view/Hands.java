@@ -78,6 +78,12 @@ final class Hands {
       case DIGIT5, NUMPAD5 -> view.stand(Stance.ABOVE);
       case DIGIT6, NUMPAD6 -> view.stand(Stance.CORNER);
       case F, HOME -> view.fit();
+      case ESCAPE -> {
+        if (!view.isMeasuring()) {
+          return;
+        }
+        // Who laid the caliper out puts it away; nothing else is to be closed by the same key.
+      }
       default -> {
         return;
       }

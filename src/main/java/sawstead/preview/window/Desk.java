@@ -12,6 +12,7 @@ import javafx.scene.control.ButtonType;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
@@ -102,11 +103,23 @@ final class Desk {
     key(scene, KeyCode.P, tape::playOrStop);
     key(scene, KeyCode.O, this::openOther);
     scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), Keys::show);
+    scene.getAccelerators().put(new KeyCodeCombination(KeyCode.ESCAPE), this::escape);
     magnifier.keys(scene);
   }
 
   private static void key(Scene scene, KeyCode code, Runnable does) {
     scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), does);
+  }
+
+  /** Puts away what was taken out last: the caliper, else the brief. */
+  private void escape() {
+    if (floor.isMeasuring()) {
+      floor.requestFocus();
+      floor.fireEvent(
+          new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ESCAPE, false, false, false, false));
+    } else if (root.getRight() != null) {
+      toggleBrief();
+    }
   }
 
   /** What is shown. */
@@ -133,6 +146,9 @@ final class Desk {
 
   void toggleBrief() {
     boolean open = root.getRight() == null;
+    if (!open && brief.isFocusWithin()) {
+      floor.requestFocus();
+    }
     root.setRight(open ? brief : null);
     top.briefIsOpen(open);
     places();

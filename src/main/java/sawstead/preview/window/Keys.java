@@ -12,14 +12,15 @@ final class Keys {
         + and -   nearer, farther
         1 to 6   stand at the infeed, outfeed, left, right, above, corner
         F   see everything
-        M   measure between two faces or edges;  Esc  put the caliper away
+        M   measure between two faces or edges
         W   show the way of what moves
 
       On the tape
         arrows   pull; with Shift, finely;  Home, End  to its ends
 
       Anywhere
-        Tab   to the next thing;  Enter or Space  press it
+        Tab   to the next thing, with Shift back;  Enter or Space  press it
+        Esc   put the caliper away, then the brief
         Ctrl+O   open another brief          Ctrl+S   save
         Ctrl+Z, Ctrl+Y   undo, redo          Ctrl+R   read the file again
         Ctrl+B   the brief                   Ctrl+E   write the files
