@@ -1,6 +1,7 @@
 package sawstead.preview.tape;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,7 +10,8 @@ import java.util.OptionalDouble;
  * Where the words above a tape stand: on the left what the thumb reads, on the right what the whole
  * way is; neither on the other nor on the sign of the first contact, nor beyond the tape.
  *
- * @param reads room of what the thumb reads; empty where there is none
+ * @param reads room of what the thumb reads, to be cut short where it is narrower; empty where
+ *     there is none
  * @param says room of what the whole way is, to be cut short where it is narrower; empty where
  *     there is none
  */
@@ -44,9 +46,10 @@ record Captions(Optional<Room> reads, Optional<Room> says) {
    * @param width of the tape, pixels
    * @param sign middle of the sign of the first contact, where there is one
    * @param reads width of what the thumb reads, pixels
+   * @param least what is left of that when it is cut short, pixels
    * @param says width of what the whole way is, pixels
    */
-  static Captions of(double width, OptionalDouble sign, double reads, double says) {
+  static Captions of(double width, OptionalDouble sign, double reads, double least, double says) {
     List<Room> free = free(width, sign);
     Choice best = null;
     for (int i = 0; i < free.size(); i++) {
@@ -65,7 +68,12 @@ record Captions(Optional<Room> reads, Optional<Room> says) {
       }
     }
     if (best == null) {
-      return new Captions(Optional.empty(), Optional.empty());
+      // Nothing beside it then: what the thumb reads is what somebody looks for.
+      return new Captions(
+          free.stream()
+              .max(Comparator.comparingDouble(Room::width))
+              .filter(room -> room.width() >= Math.min(reads, least)),
+          Optional.empty());
     }
     boolean worth = best.room() >= Math.min(says, LEAST) && says > 0;
     Room to = best.says();

@@ -10,8 +10,6 @@ final class Marks {
   /** Nearest that two marks may be, pixels. */
   private static final double NEAREST = 5;
 
-  private static final double NUMBERS = 44;
-
   private Marks() {}
 
   /**
@@ -23,7 +21,13 @@ final class Marks {
    */
   record Mark(double at, int rank, String number) {}
 
-  static List<Mark> of(Run run, Unit unit, double pixels) {
+  /**
+   * The marks.
+   *
+   * @param pixels that the whole way takes
+   * @param apart how far numbers have to be from each other, pixels
+   */
+  static List<Mark> of(Run run, Unit unit, double pixels, double apart) {
     double low = Math.min(run.from(), run.to());
     double high = Math.max(run.from(), run.to());
     double perPixel = (high - low) / Math.max(1, pixels);
@@ -32,16 +36,16 @@ final class Marks {
         switch (run.scale()) {
           case LENGTH ->
               unit == Unit.INCH
-                  ? new double[] {1. / 16, 1. / 8, 1. / 4, 1. / 2, 1, 2, 4, 6, 12, 24}
-                  : new double[] {1, 5, 10, 50, 100, 200, 500, 1000};
-          case ANGLE -> new double[] {1, 5, 15, 45, 90};
-          case STEPS -> new double[] {0.25, 0.5, 1, 2, 5, 10};
+                  ? new double[] {1. / 16, 1. / 8, 1. / 4, 1. / 2, 1, 2, 4, 6, 12, 24, 48, 96}
+                  : new double[] {1, 5, 10, 50, 100, 200, 500, 1000, 2000, 5000};
+          case ANGLE -> new double[] {1, 5, 15, 45, 90, 180, 360};
+          case STEPS -> new double[] {0.25, 0.5, 1, 2, 5, 10, 20, 50, 100};
         };
     double fine = first(ladder, base, perPixel * NEAREST);
     double numbered =
         Math.max(
                 run.scale() == Run.Scale.STEPS ? 1 : 0,
-                first(ladder, base, perPixel * NUMBERS) / base)
+                first(ladder, base, perPixel * apart) / base)
             * base;
     List<Mark> marks = new ArrayList<>();
     for (long k = (long) Math.ceil(low / fine - 1e-9); k * fine <= high + 1e-9; k++) {

@@ -1,7 +1,6 @@
 package sawstead.preview.tape;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.geometry.VPos;
@@ -25,7 +24,6 @@ import sawstead.preview.look.Tokens;
 public final class Tape extends Region {
   private static final double HEIGHT = 74;
   private static final double TOP = 20;
-  private static final double SIDE = 18;
   private static final double COARSE = 20;
   private static final double FINE = 200;
   private static final Font FONT = Font.font(Faces.SANS, FontWeight.BOLD, 13);
@@ -91,10 +89,7 @@ public final class Tape extends Region {
 
   /** Pixels from the left of a parameter. */
   public double pixel(double at) {
-    Run r = run.orElseThrow();
-    double low = Math.min(r.from(), r.to());
-    double high = Math.max(r.from(), r.to());
-    return SIDE + (at - low) / Math.max(1e-9, high - low) * (getWidth() - 2 * SIDE);
+    return Lettering.pixel(run.orElseThrow(), getWidth(), at);
   }
 
   private void pull(MouseEvent event) {
@@ -103,7 +98,7 @@ public final class Tape extends Region {
       Run r = run.get();
       double low = Math.min(r.from(), r.to());
       double high = Math.max(r.from(), r.to());
-      double share = (event.getX() - SIDE) / Math.max(1, getWidth() - 2 * SIDE);
+      double share = (event.getX() - Lettering.SIDE) / Math.max(1, getWidth() - 2 * Lettering.SIDE);
       value.set(clamp(r, low + share * (high - low)));
     }
     event.consume();
@@ -141,7 +136,7 @@ public final class Tape extends Region {
   private void draw(GraphicsContext g) {
     double w = getWidth();
     double bottom = HEIGHT - 8;
-    if (w < 2 * SIDE || run.isEmpty()) {
+    if (w < 2 * Lettering.SIDE || run.isEmpty()) {
       return;
     }
     Run r = run.get();
@@ -149,32 +144,15 @@ public final class Tape extends Region {
     g.setFill(look.colour("tape"));
     g.fillRoundRect(2, TOP, w - 4, bottom - TOP, 7, 7);
     r.contact().ifPresent(c -> blocked(g, r, c.at(), bottom));
+    Lettering letters = Lettering.of(r, unit, w, clamp(r, value.get()), reads, Tape::wide);
     g.setStroke(ink);
-    g.setFill(ink);
-    g.setTextAlign(TextAlignment.CENTER);
-    g.setTextBaseline(VPos.TOP);
-    g.setFont(FONT);
-    for (Marks.Mark mark : Marks.of(r, unit, w - 2 * SIDE)) {
+    for (Marks.Mark mark : letters.marks()) {
       double x = Math.rint(pixel(mark.at())) + 0.5;
       g.setLineWidth(mark.rank() == 0 ? 1.6 : 1);
       g.strokeLine(x, bottom, x, bottom - (mark.rank() == 0 ? 17 : mark.rank() == 1 ? 12 : 7));
-      number(g, r, mark, w);
     }
-    print(g, r, w);
+    write(g, letters);
     thumb(g, r, bottom);
-  }
-
-  /** The number at a mark, within the tape; none that would stand half under a line. */
-  private void number(GraphicsContext g, Run r, Marks.Mark mark, double w) {
-    double half = wide(mark.number()) / 2;
-    double x = Math.max(4 + half, Math.min(w - 4 - half, pixel(mark.at())));
-    double clear = half + 3;
-    boolean hidden =
-        Math.abs(pixel(clamp(r, value.get())) - x) < clear
-            || r.contact().map(c -> Math.abs(pixel(c.at()) - x) < clear).orElse(false);
-    if (!hidden) {
-      g.fillText(mark.number(), x, TOP + 3);
-    }
   }
 
   /** Beyond the first contact the tape is hatched: nobody gets there. */
@@ -204,27 +182,17 @@ public final class Tape extends Region {
     g.fillRect(x - 1, cy, 2, bottom - cy);
   }
 
-  private void print(GraphicsContext g, Run r, double w) {
-    g.setFill(look.colour("ink"));
-    g.setFont(FONT);
-    g.setTextBaseline(VPos.TOP);
+  private void write(GraphicsContext g, Lettering letters) {
     g.setTextAlign(TextAlignment.LEFT);
-    OptionalDouble sign =
-        r.contact().map(c -> OptionalDouble.of(pixel(c.at()))).orElse(OptionalDouble.empty());
-    Captions captions = Captions.of(w, sign, wide(reads), wide(r.says()));
-    captions.reads().ifPresent(room -> g.fillText(reads, room.from(), 1));
-    captions.says().ifPresent(room -> g.fillText(within(r.says(), room), room.from(), 1));
+    g.setTextBaseline(VPos.TOP);
+    g.setFont(FONT);
+    g.setFill(look.colour("tape-ink"));
+    letters.numbers().forEach(word -> g.fillText(word.text(), word.from(), TOP + 3));
+    g.setFill(look.colour("ink"));
+    letters.above().forEach(word -> g.fillText(word.text(), word.from(), 1));
   }
 
-  private static String within(String words, Captions.Room room) {
-    String cut = words;
-    while (!cut.isEmpty() && wide(cut.equals(words) ? cut : cut + "...") > room.width() + 0.5) {
-      cut = cut.substring(0, cut.length() - 1);
-    }
-    return cut.equals(words) ? words : cut + "...";
-  }
-
-  private static double wide(String words) {
+  static double wide(String words) {
     Text probe = new Text(words);
     probe.setFont(FONT);
     return probe.getLayoutBounds().getWidth();

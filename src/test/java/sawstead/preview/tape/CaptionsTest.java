@@ -15,7 +15,7 @@ class CaptionsTest {
 
   @Test
   void wideTape_hasTheThumbLeft_andTheWayRight() {
-    Captions captions = Captions.of(800, OptionalDouble.of(300), 40, 250);
+    Captions captions = Captions.of(800, OptionalDouble.of(300), 40, 40, 250);
     assertEquals(6, captions.reads().orElseThrow().from());
     assertEquals(794, captions.says().orElseThrow().to());
     assertEquals(250, captions.says().orElseThrow().width(), 1e-9);
@@ -23,7 +23,7 @@ class CaptionsTest {
 
   @Test
   void signNearTheRight_putsTheWayLeftOfIt_whole() {
-    Captions captions = Captions.of(500, OptionalDouble.of(450), 40, 250);
+    Captions captions = Captions.of(500, OptionalDouble.of(450), 40, 40, 250);
     assertTrue(captions.says().orElseThrow().to() < 450);
     assertEquals(250, captions.says().orElseThrow().width(), 1e-9);
   }
@@ -40,7 +40,8 @@ class CaptionsTest {
               ? OptionalDouble.of(18 + (width - 36) * random.nextDouble())
               : OptionalDouble.empty();
       double says = 400 * random.nextDouble();
-      Captions captions = Captions.of(width, sign, 120 * random.nextDouble(), says);
+      double reads = 160 * random.nextDouble();
+      Captions captions = Captions.of(width, sign, reads, Math.min(reads, 70), says);
       List<Room> rooms = new ArrayList<>();
       captions.reads().ifPresent(rooms::add);
       captions.says().ifPresent(rooms::add);

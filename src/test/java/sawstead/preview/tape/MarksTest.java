@@ -15,7 +15,7 @@ class MarksTest {
 
   @Test
   void of_inches_areOnTheMarksOfARule() {
-    List<Marks.Mark> marks = Marks.of(run(Run.Scale.LENGTH, 0, 10 * 25.4), Unit.INCH, 1000);
+    List<Marks.Mark> marks = Marks.of(run(Run.Scale.LENGTH, 0, 10 * 25.4), Unit.INCH, 1000, 44);
     // 1000 pixels for 10 in: every sixteenth is 6.25 pixels from the next.
     assertEquals(161, marks.size());
     List<String> numbers =
@@ -30,14 +30,14 @@ class MarksTest {
 
   @Test
   void of_stepsBackwards_areWholeNumbers() {
-    List<Marks.Mark> marks = Marks.of(run(Run.Scale.STEPS, 0, 15), Unit.MM, 900);
+    List<Marks.Mark> marks = Marks.of(run(Run.Scale.STEPS, 0, 15), Unit.MM, 900, 44);
     assertTrue(
         marks.stream().filter(m -> m.rank() == 0).allMatch(m -> m.at() == Math.rint(m.at())));
   }
 
   @Test
   void of_aSlideBelowZero_coversTheWholeRange() {
-    List<Marks.Mark> marks = Marks.of(run(Run.Scale.LENGTH, -198.4, 0), Unit.MM, 900);
+    List<Marks.Mark> marks = Marks.of(run(Run.Scale.LENGTH, -198.4, 0), Unit.MM, 900, 44);
     // 900 pixels for 198.4 mm: a millimetre is 4.5 pixels, too fine to tell apart; so every 5 mm.
     assertEquals(-195, marks.get(0).at(), 1e-9);
     assertEquals(0, marks.get(marks.size() - 1).at(), 1e-9);
