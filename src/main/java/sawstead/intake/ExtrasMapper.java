@@ -72,7 +72,7 @@ final class ExtrasMapper {
           new ExtraScrew(
               new Point(at.get(0).nominal(), at.get(1).nominal()),
               screw.word("face", CutFace.class),
-              screw.count("gauge"),
+              GaugeNumber.of(screw),
               screw.plain("length"),
               screw.text("into").orElse("")));
     }

@@ -31,7 +31,8 @@ final class WorkshopMapper {
   private List<ScrewStock> screws() {
     List<ScrewStock> screws = new ArrayList<>();
     for (Section screw : workshop.sections("screws")) {
-      screws.add(new ScrewStock(screw.count("gauge"), screw.plain("length"), screw.flag("pocket")));
+      screws.add(
+          new ScrewStock(GaugeNumber.of(screw), screw.plain("length"), screw.flag("pocket")));
     }
     return screws;
   }

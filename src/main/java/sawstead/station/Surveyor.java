@@ -10,6 +10,7 @@ import sawstead.brief.Sheet;
 import sawstead.brief.Side;
 import sawstead.brief.StandWish;
 import sawstead.brief.StationWish;
+import sawstead.brief.StretcherFit;
 import sawstead.brief.Vac;
 import sawstead.brief.WingWish;
 import sawstead.measure.LengthFormat;
@@ -57,6 +58,10 @@ final class Surveyor {
   private final Brief brief;
   private final Saw saw;
   private final StationWish wish;
+
+  /** Least width of a lap, mm; that a screw finds room in it is another matter. */
+  private static final double LEAST_LAP = 2;
+
   private final Levels levels;
 
   private Surveyor(Brief brief, Saw saw, StationWish wish) {
@@ -75,7 +80,22 @@ final class Surveyor {
     return new Surveyor(brief, saw, wish).site();
   }
 
+  /** A lapped stretcher ends a thickness beside the side strip's edge, and must reach under it. */
+  private void demandLap() {
+    double sheet = mm(brief.sheet(wish.sheet()).thickness());
+    double leg = mm(wish.stand().leg());
+    if (wish.stand().fit() == StretcherFit.LAPPED && leg - 2 * sheet < LEAST_LAP) {
+      throw new DesignException(
+          "station.stand.legs.width",
+          "legs %s wide leave a stretcher of %s nothing to be screwed to"
+              .formatted(words(leg), words(sheet)),
+          "write at least %s, or take a thinner sheet (station.sheet)"
+              .formatted(words(2 * sheet + LEAST_LAP)));
+    }
+  }
+
   private Site site() {
+    demandLap();
     Area table =
         new Area(
             -mm(saw.blade().leftEdge()),

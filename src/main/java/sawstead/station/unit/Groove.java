@@ -71,6 +71,9 @@ record Groove(int slot, double x, double width, double depth, double reach) {
   /** Cuts it into the lids that it crosses, and into the leaf when it goes on there. */
   void cut(Draft draft, Site.BoxPlan plan, List<String> lids) {
     double thickness = plan.lid().thickness().nominal();
+    if (depth <= 0) {
+      return; // The lids lie so low that the bar passes over them.
+    }
     if (depth >= thickness - 0.5) {
       throw new DesignException(
           "station.outfeed.drop",

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sawstead.brief.Brief;
+import sawstead.solid.Face;
 import sawstead.solid.Recess;
 import sawstead.station.Briefs;
 import sawstead.station.DesignException;
@@ -45,6 +46,17 @@ class GrooveTest {
     double shallow = grooves(EXACT + "station:\n  outfeed: {drop: 3}\n").get(0).depth();
     double deep = grooves(EXACT + "station:\n  outfeed: {drop: 1}\n").get(0).depth();
     assertEquals(2, deep - shallow, 1e-9);
+  }
+
+  @Test
+  void lidsLowerThanTheSlot_haveNoGroove_andNeedNone() {
+    Station station = Units.station(Briefs.of(EXACT + "station:\n  outfeed: {drop: 14}\n"));
+    assertTrue(
+        station.boards().values().stream()
+            .filter(b -> b.id().startsWith("outfeed/lid"))
+            .flatMap(b -> b.features().stream())
+            .noneMatch(f -> f instanceof Recess r && r.face() == Face.FRONT),
+        "9.5 slot - 14 drop + 1.5 clearance is less than nothing");
   }
 
   @Test
