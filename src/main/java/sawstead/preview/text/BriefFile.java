@@ -2,10 +2,14 @@ package sawstead.preview.text;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
+import java.util.UUID;
 
 /**
  * The text of a file as an editor has it (lines end in LF), and how to put it back as it was.
@@ -84,17 +88,43 @@ public record BriefFile(Path path, String text, String read, boolean mark) {
     return at;
   }
 
-  /** Writes the file whole or not at all. */
+  /**
+   * Writes the file whole or not at all. A link stays a link, and whoever could read the file still
+   * can.
+   *
+   * @throws IOException if it cannot or may not be written, or a folder is in its place
+   */
   public void write() throws IOException {
     String raw = (mark ? MARK : "") + raw();
-    Path target = path.toAbsolutePath();
-    Path draft = Files.createTempFile(target.getParent(), ".brief", ".yaml");
+    Path target = target();
+    if (Files.isDirectory(target)) {
+      throw new FileSystemException(target.toString(), null, "it is a folder");
+    }
+    boolean there = Files.exists(target);
+    if (there && !Files.isWritable(target)) {
+      throw new AccessDeniedException(target.toString());
+    }
+    Path draft = target.resolveSibling(".brief-" + UUID.randomUUID() + ".yaml");
     try {
-      Files.writeString(draft, raw, StandardCharsets.UTF_8);
+      Files.writeString(draft, raw, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      if (there && Files.getFileStore(target).supportsFileAttributeView("posix")) {
+        Files.setPosixFilePermissions(draft, Files.getPosixFilePermissions(target));
+      }
       Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(draft);
     }
+  }
+
+  /** Where the file itself is, also behind a link whose file is gone. */
+  private Path target() throws IOException {
+    Path place = path.toAbsolutePath();
+    if (Files.exists(place)) {
+      return place.toRealPath();
+    }
+    return Files.isSymbolicLink(place)
+        ? place.resolveSibling(Files.readSymbolicLink(place))
+        : place;
   }
 
   /** When it was last written; null if it is not there. */

@@ -57,6 +57,12 @@ public final class TextPane extends BorderPane {
     area.positionCaret(0);
   }
 
+  /** Another text as if it had been typed: undo leads back to the one before. */
+  public void replaceAll(String text) {
+    area.replaceText(0, area.getLength(), text);
+    area.positionCaret(0);
+  }
+
   /** Replaces part of the text as if typed, so that undo knows of it. */
   public void replace(int from, int to, String with) {
     area.replaceText(from, to, with);

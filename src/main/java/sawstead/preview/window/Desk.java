@@ -174,7 +174,7 @@ final class Desk {
 
   /** Reads the file again. */
   void reload() {
-    onDisk.read();
+    onDisk.readAgain();
   }
 
   private void unreadable(String what, String remedy) {

@@ -20,6 +20,7 @@ final class OnDisk implements AutoCloseable {
   private final BiConsumer<String, String> unreadable;
   private final FileWatch watch;
   private BriefFile saved;
+  private boolean closed;
 
   /** Whether the file was ever read: else its text is not known, and may not be written over. */
   private boolean known;
@@ -45,31 +46,51 @@ final class OnDisk implements AutoCloseable {
     watch = new FileWatch(file, () -> Platform.runLater(this::changed));
   }
 
+  /** Reads the file again, and says so; what was typed comes back by undo. */
+  void readAgain() {
+    boolean typed = isTyped();
+    if (read()) {
+      news.note(typed ? "read again; Ctrl+Z brings back what was typed" : "read again");
+    }
+  }
+
   /**
-   * Reads the file again; what was typed is gone then.
+   * Reads the file.
    *
    * @return whether it could be read
    */
   boolean read() {
+    boolean typed = known && isTyped();
     try {
       saved = BriefFile.read(file);
       known = true;
-      text.open(saved.text());
+      if (typed) {
+        text.replaceAll(saved.text());
+      } else {
+        text.open(saved.text());
+      }
       arrived.accept(saved.text());
       return true;
     } catch (CharacterCodingException e) {
       unreadable.accept("the file is not UTF-8 text", "save it as UTF-8 (plain text)");
     } catch (IOException e) {
-      unreadable.accept(
-          Files.exists(file) ? "the file cannot be read" : "there is no such file any more",
-          known
-              ? "what was typed is still here; save it with Ctrl+S to have the file again"
-              : "see whether it is a brief of at most 4 MiB that you may read, then Ctrl+R");
+      if (Files.isDirectory(file)) {
+        unreadable.accept("this is a folder, not a brief", "move it away, then Ctrl+R");
+      } else {
+        unreadable.accept(
+            Files.exists(file) ? "the file cannot be read" : "there is no such file any more",
+            known
+                ? "what was typed is still here; save it with Ctrl+S to have the file again"
+                : "see whether it is a brief of at most 4 MiB that you may read, then Ctrl+R");
+      }
     }
     return false;
   }
 
   private void changed() {
+    if (closed) {
+      return; // The watch had seen it just before.
+    }
     if (!Files.exists(file)) {
       unreadable.accept("the file is gone", "what you see is still here; Ctrl+S writes it again");
     } else if (isTyped()) {
@@ -96,7 +117,14 @@ final class OnDisk implements AutoCloseable {
       watch.accept();
       news.note("saved: " + file);
     } catch (IOException e) {
-      news.mind("not saved: " + file + " cannot be written; nothing that was typed is lost");
+      news.mind(
+          "not saved: "
+              + file
+              + (Files.isDirectory(file)
+                  ? " is a folder now; move it away, then Ctrl+S again"
+                  : " cannot be written; see that its folder is there and that you may write to"
+                      + " both, then Ctrl+S again")
+              + "; nothing that was typed is lost");
     }
   }
 
@@ -107,6 +135,7 @@ final class OnDisk implements AutoCloseable {
 
   @Override
   public void close() {
+    closed = true;
     watch.close();
   }
 }

@@ -3,11 +3,15 @@ package sawstead.preview.text;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,5 +63,57 @@ class BriefFileTest {
     Path path = folder.resolve("x.yaml");
     Files.write(path, new byte[] {'a', (byte) 0xbd});
     assertThrows(IOException.class, () -> BriefFile.read(path));
+  }
+
+  @Test
+  void write_leavesWhoMayReadIt_asItWas() throws IOException {
+    Path path = folder.resolve("x.yaml");
+    Files.writeString(path, "a: 1\n");
+    Assumptions.assumeTrue(Files.getFileStore(path).supportsFileAttributeView("posix"));
+    for (String rights : List.of("rw-r--r--", "rw-rw----", "rw-------")) {
+      Files.setPosixFilePermissions(path, PosixFilePermissions.fromString(rights));
+      BriefFile.read(path).with("a: 2\n").write();
+      assertEquals(rights, PosixFilePermissions.toString(Files.getPosixFilePermissions(path)));
+    }
+  }
+
+  @Test
+  void write_ofANewFile_mayBeReadAsOthersThatAreMadeHere() throws IOException {
+    Path path = folder.resolve("x.yaml");
+    Path other = Files.writeString(folder.resolve("other.yaml"), "");
+    Assumptions.assumeTrue(Files.getFileStore(other).supportsFileAttributeView("posix"));
+    BriefFile.empty(path).with("a: 2\n").write();
+    assertEquals(Files.getPosixFilePermissions(other), Files.getPosixFilePermissions(path));
+  }
+
+  @Test
+  void write_throughALink_changesWhatItPointsTo() throws IOException {
+    Path shelf = Files.createDirectory(folder.resolve("shelf"));
+    Path real = Files.writeString(shelf.resolve("real.yaml"), "a: 1\n");
+    Path link = Files.createSymbolicLink(folder.resolve("x.yaml"), Path.of("shelf", "real.yaml"));
+    BriefFile.read(link).with("a: 2\n").write();
+    assertTrue(Files.isSymbolicLink(link));
+    assertEquals("a: 2\n", Files.readString(real));
+    BriefFile file = BriefFile.read(link);
+    Files.delete(real);
+    file.with("a: 3\n").write();
+    assertTrue(Files.isSymbolicLink(link));
+    assertEquals("a: 3\n", Files.readString(real));
+  }
+
+  @Test
+  void write_whereAFolderIsNow_orWhatMayNotBeWritten_leavesItAlone() throws IOException {
+    Path path = folder.resolve("x.yaml");
+    Files.writeString(path, "a: 1\n");
+    BriefFile file = BriefFile.read(path);
+    if (path.toFile().setWritable(false) && !Files.isWritable(path)) {
+      assertThrows(IOException.class, () -> file.with("a: 2\n").write());
+      assertEquals("a: 1\n", Files.readString(path));
+    }
+    Files.delete(path);
+    Files.createDirectory(path);
+    assertThrows(IOException.class, file::write);
+    assertTrue(Files.isDirectory(path));
+    assertEquals(1, Files.list(folder).count(), "nothing is left beside it");
   }
 }

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -15,12 +17,16 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import org.junit.jupiter.api.Test;
 import sawstead.check.Finding;
 import sawstead.check.Severity;
 import sawstead.preview.Display;
 import sawstead.preview.Toolkit;
 import sawstead.preview.tags.TagColumn;
+import sawstead.preview.text.TextPane;
 import sawstead.preview.view.FloorView;
 import sawstead.solid.Vec;
 
@@ -149,5 +155,68 @@ class StrangerTest extends BriefTextTestBase {
     }
     Display.run(() -> area.setText(whole));
     Display.until("it is judged", () -> words("#verdict").startsWith("do not cut"));
+  }
+
+  @Test
+  void fileBecomesAFolder_isTold_andSavingLeavesIt() throws Exception {
+    Path file = flawed("near-hand");
+    openJudged(file);
+    Files.delete(file);
+    Files.createDirectory(file);
+    Display.until("it is told", () -> words("#news").contains("folder"));
+    Display.run(() -> ((Button) find("#save")).fire());
+    assertTrue(Files.isDirectory(file));
+    assertTrue(words("#news").contains("not saved"), words("#news"));
+    assertTrue(words("#news").contains("folder"), words("#news"));
+  }
+
+  @Test
+  void readAgain_whileSomethingIsTyped_isTakenBackByUndo_andIsSaid() throws Exception {
+    Path file = flawed("near-hand");
+    openJudged(file);
+    TextArea area = text();
+    String before = area.getText();
+    Display.run(() -> area.appendText("# an hour's work\n"));
+    press(KeyCode.R);
+    assertEquals(before, Toolkit.call(area::getText));
+    assertTrue(words("#news").contains("Ctrl+Z"), words("#news"));
+    press(KeyCode.Z);
+    assertEquals(before + "# an hour's work\n", Toolkit.call(area::getText));
+  }
+
+  private void press(KeyCode letter) {
+    Display.run(
+        () ->
+            stage
+                .getScene()
+                .getAccelerators()
+                .get(new KeyCodeCombination(letter, KeyCombination.SHORTCUT_DOWN))
+                .run());
+  }
+
+  @Test
+  void fileChangedJustBeforeTheWindowIsClosed_isNotReadAnyMore() throws Exception {
+    Path file = flawed("near-hand");
+    List<String> read = new ArrayList<>();
+    Display.run(
+        () -> {
+          OnDisk disk =
+              new OnDisk(
+                  file,
+                  new TextPane(),
+                  new NewsLine(new BusySign()),
+                  read::add,
+                  (what, remedy) -> read.add(what));
+          try {
+            Files.writeString(file, "name: other\n");
+            // The watch has seen it then, and waits for this very thread to say so.
+            Thread.sleep(1500);
+          } catch (IOException | InterruptedException e) {
+            throw new IllegalStateException(e);
+          }
+          disk.close();
+        });
+    Display.run(() -> {});
+    assertEquals(List.of(), read, "nobody looks at it any more");
   }
 }
