@@ -3,6 +3,7 @@ package sawstead.book;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sawstead.assembly.BenchStep;
 import sawstead.assembly.BuildStep;
@@ -20,14 +21,36 @@ final class Scenes {
   /** How far apart the pieces are drawn that are put together on a bench, mm. */
   private static final double APART = 110;
 
+  /** The units that make up the station itself; jigs lie beside it or on it. */
+  private static final Set<String> HOME = Set.of("stand", "saw", "outfeed", "casters", "tray");
+
+  /** What is farther from the station itself lies beside it, mm. */
+  private static final double BESIDE = 250;
+
   private final Station station;
   private final List<BuildStep> steps;
   private final double away;
+  private final Optional<Box> home;
 
   Scenes(Station station, List<BuildStep> steps) {
     this.station = station;
     this.steps = List.copyOf(steps);
     away = AWAY * all(station).size().z();
+    home =
+        station.parts().values().stream()
+            .filter(p -> HOME.contains(p.unit()))
+            .map(p -> p.body().box())
+            .reduce(Box::union);
+  }
+
+  /** Whether a part lies so far beside the station that both in one picture would be small. */
+  private boolean isBeside(Part part) {
+    return home.map(h -> h.distance(part.body().box()) > BESIDE).orElse(false);
+  }
+
+  /** Whether all that a step brings is made beside the station, where nothing else is. */
+  private boolean isBeside(BuildStep step) {
+    return step.places().stream().allMatch(id -> isBeside(station.parts().get(id)));
   }
 
   /** The box around what is built. */
@@ -39,17 +62,17 @@ final class Scenes {
         .orElseThrow();
   }
 
-  /** The station, finished. */
+  /** The station, finished, without what lies beside it. */
   List<Shown> finished() {
     return station.parts().values().stream()
-        .filter(p -> !p.isRoom())
+        .filter(p -> !p.isRoom() && !isBeside(p))
         .map(p -> Shown.of(p, Vec.ZERO, tone(p, true)))
         .toList();
   }
 
   /** From its place to where a step's things are drawn, mm. */
   Vec before(BuildStep step) {
-    return step.direction().scale(-away);
+    return isBeside(step) ? Vec.ZERO : step.direction().scale(-away);
   }
 
   /** What stands before a step, and what comes, away from its place. */
@@ -60,15 +83,23 @@ final class Scenes {
         standing.addAll(earlier.places());
       }
     }
+    boolean beside = isBeside(step);
     List<Shown> shown = new ArrayList<>();
     for (Part part : station.parts().values()) {
       if (step.places().contains(part.id())) {
         shown.add(Shown.of(part, before(step), tone(part, true)));
-      } else if (standing.contains(part.id())) {
+      } else if (standing.contains(part.id())
+          && isBeside(part) == beside
+          && (!beside || isLike(part, step))) {
         shown.add(Shown.of(part, Vec.ZERO, tone(part, false)));
       }
     }
     return shown;
+  }
+
+  /** Whether a part is of the unit that a step brings. */
+  private static boolean isLike(Part part, BuildStep step) {
+    return Part.unit(step.places().get(0)).equals(part.unit());
   }
 
   /** The middle of some parts in their places. */
