@@ -53,7 +53,9 @@ public final class FloorView extends StackPane {
   private AnimationTimer flight;
   private boolean fitted = true;
   private boolean measuring;
-  private Optional<Spot> firstSpot = Optional.empty();
+
+  /** What was pointed at, to measure between: at most two. */
+  private List<Spot> spots = List.of();
 
   /** An empty floor. */
   public FloorView() {
@@ -89,6 +91,7 @@ public final class FloorView extends StackPane {
   public void show(Scenery next) {
     if (floor != null && floor.look().dark() == next.look().dark()) {
       floor.follow(next);
+      sayAgain();
       return;
     }
     Arrangement before = floor == null ? Arrangement.REST : floor.arrangement();
@@ -105,6 +108,20 @@ public final class FloorView extends StackPane {
       eye = onto(floor.boxes(), Stance.CORNER.azimuth(), Stance.CORNER.elevation(), SHARE);
     }
     look(eye);
+    sayAgain();
+  }
+
+  /** What is said of bodies holds no longer when they are others, and is said in their units. */
+  private void sayAgain() {
+    forgetWhatIsGone();
+    if (!spots.isEmpty()) {
+      read();
+    }
+    hover.setVisible(hover.isVisible() && lastHover.flatMap(floor::body).isPresent());
+    if (hover.isVisible()) {
+      hover.setText(new PartWords(floor.station()).of(lastHover.get()));
+      hover.autosize();
+    }
   }
 
   /** What is shown; null before the first. */
@@ -121,6 +138,7 @@ public final class FloorView extends StackPane {
   public void arrange(Arrangement arrangement) {
     if (floor != null) {
       floor.arrange(arrangement);
+      forgetWhatIsGone();
     }
   }
 
@@ -161,8 +179,7 @@ public final class FloorView extends StackPane {
   /** Measures between the next two places that are clicked, or puts the caliper away. */
   public void measure(boolean wanted) {
     measuring = wanted;
-    firstSpot = Optional.empty();
-    caliper.clear();
+    forget();
     setCursor(wanted ? Cursor.CROSSHAIR : Cursor.DEFAULT);
   }
 
@@ -176,18 +193,35 @@ public final class FloorView extends StackPane {
     return caliper.words();
   }
 
+  private void forget() {
+    spots = List.of();
+    caliper.clear();
+  }
+
   /** Takes a place to measure from or to; what a click does. */
   public void pointAt(Spot spot) {
-    Words words = new Words(floor.station().brief().units());
-    if (firstSpot.isEmpty()) {
-      firstSpot = Optional.of(spot);
-      caliper.begin(spot.at(), "from here: click the other face or edge");
+    spots = spots.size() == 1 ? List.of(spots.get(0), spot) : List.of(spot);
+    read();
+  }
+
+  private void read() {
+    if (spots.size() == 1) {
+      caliper.begin(spots.get(0).at(), "from here: click the other face or edge");
     } else {
-      Caliper.Reading reading = Caliper.between(firstSpot.get(), spot);
+      Caliper.Reading reading = Caliper.between(spots.get(0), spots.get(1));
+      Words words = new Words(floor.station().brief().units());
       caliper.show(reading.from(), reading.to(), reading.words(words));
-      firstSpot = Optional.empty();
     }
     place();
+  }
+
+  /** Where a body is another, or elsewhere, what was measured at it is true no longer. */
+  private void forgetWhatIsGone() {
+    boolean gone =
+        spots.stream().map(Spot::body).anyMatch(b -> !floor.body(b.id()).equals(Optional.of(b)));
+    if (gone) {
+      forget();
+    }
   }
 
   private void click(MouseEvent event) {
