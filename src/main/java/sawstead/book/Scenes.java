@@ -27,6 +27,9 @@ final class Scenes {
   /** What is farther from the station itself lies beside it, mm. */
   private static final double BESIDE = 250;
 
+  /** How far from its place a thing is drawn that is made beside the station, mm. */
+  private static final double NEAR = 140;
+
   private final Station station;
   private final List<BuildStep> steps;
   private final double away;
@@ -72,7 +75,7 @@ final class Scenes {
 
   /** From its place to where a step's things are drawn, mm. */
   Vec before(BuildStep step) {
-    return isBeside(step) ? Vec.ZERO : step.direction().scale(-away);
+    return step.direction().scale(-(isBeside(step) ? NEAR : away));
   }
 
   /** What stands before a step, and what comes, away from its place. */
