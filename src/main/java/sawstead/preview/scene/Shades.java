@@ -52,9 +52,9 @@ final class Shades {
 
   Shades(Tokens look) {
     Color stop = look.colour("vermilion");
-    Image hatching = hatching(stop, stop.interpolate(Color.WHITE, 0.62));
-    hatched.setDiffuseMap(hatching);
-    hatched.setSelfIlluminationMap(hatching);
+    // It glows and takes no light: with both, a pale vermilion becomes white.
+    hatched.setDiffuseColor(Color.BLACK);
+    hatched.setSelfIlluminationMap(hatching(stop, stop.interpolate(look.colour("card"), 0.62)));
     ghost = thin(look.colour("cobalt"), GHOST);
     tool = thin(look.colour("lichen"), TOOL);
     all.setMouseTransparent(true);

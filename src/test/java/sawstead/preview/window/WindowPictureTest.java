@@ -1,13 +1,16 @@
 package sawstead.preview.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.image.Image;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import sawstead.preview.Display;
 import sawstead.preview.look.Tokens;
 
@@ -47,6 +50,23 @@ class WindowPictureTest {
     Image usual = WindowPicture.draw(file, 1000, 700, false, 1);
     Image large = WindowPicture.draw(file, 1000, 700, false, 2);
     assertTrue(tall(large, look.colour("tape")) > 1.8 * tall(usual, look.colour("tape")));
+    Display.demandNoFaults();
+  }
+
+  @Test
+  void overlap_inTheDark_isNotWhite(@TempDir Path folder) throws Exception {
+    String text = Files.readString(Path.of("models/quay-shed.yaml"));
+    String tall = text.replaceFirst("(?s)(vac:.*?height: )[0-9.]+", "$1640");
+    assertNotEquals(text, tall, "a vac that stands in the saw");
+    Path file = Files.writeString(folder.resolve("tall.yaml"), tall);
+    Image image = WindowPicture.draw(file, 1280, 800, true, 1);
+    int white = 0;
+    for (int x = 340; x < 770; x++) {
+      for (int y = 110; y < 660; y++) {
+        white += off(image, x, y, Color.WHITE) < 0.06 ? 1 : 0;
+      }
+    }
+    assertTrue(white < 100, white + " white pixels on the floor");
     Display.demandNoFaults();
   }
 
