@@ -180,6 +180,7 @@ public final class FormPane extends ScrollPane {
   }
 
   private void build() {
+    Optional<HeldKeys> keys = HeldKeys.in(this);
     Set<String> open = new HashSet<>();
     cards
         .getChildren()
@@ -200,6 +201,7 @@ public final class FormPane extends ScrollPane {
       cards.getChildren().add(pane);
       pane.setExpanded(open.contains(card.title()));
     }
+    keys.ifPresent(k -> k.giveBack(this));
   }
 
   /** Rows are made when a card is first opened: there are some hundreds of them. */

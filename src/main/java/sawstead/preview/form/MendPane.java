@@ -109,6 +109,9 @@ final class MendPane extends TitledPane {
         (row, trial) -> {
           String path = row.field().path();
           row.fill(Optional.ofNullable(values.get(path)), unit);
+          boolean same = isOfTheSame(path, values);
+          row.setVisible(same);
+          row.setManaged(same);
           // It was tried with all others as they were.
           boolean holds = Set.of(path).containsAll(changed);
           row.mark(holds && trial.mends() ? Optional.of(trial.value()) : Optional.empty());
@@ -119,6 +122,32 @@ final class MendPane extends TitledPane {
                     b.setManaged(holds);
                   });
         });
+  }
+
+  /** Whether a path still leads to what it led to, and not to another item of a list. */
+  private boolean isOfTheSame(String path, Map<String, String> values) {
+    for (int end = path.indexOf(']'); end > 0; end = path.indexOf(']', end + 1)) {
+      String item = path.substring(0, end + 1);
+      String list = item.substring(0, item.lastIndexOf('['));
+      if (count(list, tried) != count(list, values)
+          || !Objects.equals(tried.get(item + ".id"), values.get(item + ".id"))
+          || !Objects.equals(tried.get(item + ".name"), values.get(item + ".name"))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static int count(String list, Map<String, String> values) {
+    int count = 0;
+    while (has(list + "[" + count + "]", values)) {
+      count++;
+    }
+    return count;
+  }
+
+  private static boolean has(String item, Map<String, String> values) {
+    return values.keySet().stream().anyMatch(path -> path.startsWith(item));
   }
 
   /** Paths of the values that are not as they were tried. */

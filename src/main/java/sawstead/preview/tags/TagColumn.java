@@ -3,6 +3,8 @@ package sawstead.preview.tags;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
@@ -46,6 +48,7 @@ public final class TagColumn extends ScrollPane {
   /** The tags of a report. */
   public void hang(Report report) {
     Words words = new Words(report.station().brief().units());
+    int held = held();
     column.getChildren().clear();
     if (report.findings().isEmpty()) {
       column.getChildren().add(Prose.of("Nothing to say against it.", "tag-note"));
@@ -71,6 +74,22 @@ public final class TagColumn extends ScrollPane {
           });
       column.getChildren().add(bar);
     }
+    if (held >= 0) {
+      column.getChildren().stream()
+          .skip(Math.min(held, column.getChildren().size() - 1))
+          .filter(Node::isFocusTraversable)
+          .findFirst()
+          .ifPresent(Node::requestFocus);
+    }
+  }
+
+  /** The number of the tag that has the keys; negative if they are elsewhere. */
+  private int held() {
+    List<Node> all = column.getChildren();
+    return IntStream.range(0, all.size())
+        .filter(k -> all.get(k).isFocusWithin())
+        .findFirst()
+        .orElse(-1);
   }
 
   /** Chooses a finding as a click on its tag does; false if there is no such tag. */

@@ -157,7 +157,11 @@ final class Desk {
   private void places() {
     boolean open = root.getRight() != null;
     brief.share(root.getWidth());
-    root.setLeft(open && root.getWidth() < NARROW ? null : tags);
+    boolean instead = open && root.getWidth() < NARROW;
+    if (instead && tags.isFocusWithin()) {
+      floor.requestFocus();
+    }
+    root.setLeft(instead ? null : tags);
   }
 
   /** Light or dark. */

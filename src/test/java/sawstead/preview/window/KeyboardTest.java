@@ -14,7 +14,9 @@ import java.util.List;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.TitledPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.robot.Robot;
@@ -137,6 +139,80 @@ class KeyboardTest extends BriefTextTestBase {
     List<Node> back = round(KeyCode.SHIFT, KeyCode.TAB);
     Collections.reverse(back.subList(1, back.size()));
     assertEquals(there, back);
+  }
+
+  @Test
+  void aListThatGrowsOrShrinks_leavesTheKeysWhereTheyWere() {
+    openCard("saw");
+    focusId("add-saw.slots");
+    press(KeyCode.ENTER);
+    Display.until("there is another slot", () -> byId("remove-saw.slots[1]") != null);
+    assertEquals("add-saw.slots", owner().getId());
+    focusId("remove-saw.slots[1]");
+    press(KeyCode.ENTER);
+    Display.until("it is gone", () -> byId("remove-saw.slots[1]") == null);
+    assertEquals("add-saw.slots", owner().getId(), "the nearest that is left");
+  }
+
+  @Test
+  void typedIntoASectionThatIsNotWrittenYet_arrivesWhole() {
+    openCard("saw");
+    TextArea text = text();
+    Display.run(() -> ((TabPane) find(".brief-drawer")).getSelectionModel().select(0));
+    Display.run(
+        () -> {
+          layout();
+          byId("row-saw.body.left").lookup(".text-field").requestFocus();
+        });
+    press(KeyCode.DIGIT2);
+    press(KeyCode.DIGIT7);
+    press(KeyCode.DIGIT0);
+    String written = Toolkit.call(text::getText);
+    assertTrue(written.contains("body: {left: 270}"), written);
+  }
+
+  @Test
+  void tagsHungAgain_leaveTheKeysOnTheSameOne() {
+    focus(".margin-bar");
+    Node bar = owner();
+    int at = bar.getParent().getChildrenUnmodifiable().indexOf(bar);
+    press(KeyCode.CONTROL, KeyCode.D);
+    Display.until("they are hung again", () -> bar.getScene() == null);
+    assertEquals(at, owner().getParent().getChildrenUnmodifiable().indexOf(owner()));
+  }
+
+  @Test
+  void aNarrowWindow_whereTheBriefTakesTheRoomOfTheTags_losesNoKeys() {
+    Display.run(() -> stage.setWidth(900));
+    focus(".hang-tag");
+    press(KeyCode.CONTROL, KeyCode.B);
+    assertNull(Toolkit.call(() -> find(".hang-tag")));
+    assertEquals(find(".room"), owner());
+  }
+
+  private void openCard(String title) {
+    Display.run(
+        () -> {
+          ((ToggleButton) find("#brief")).fire();
+          layout();
+          find(".brief-drawer").lookupAll(".titled-pane").stream()
+              .map(n -> (TitledPane) n)
+              .filter(pane -> pane.getText().equals(title))
+              .forEach(pane -> pane.setExpanded(true));
+          layout();
+        });
+  }
+
+  private Node byId(String id) {
+    layout();
+    return find(".brief-drawer").lookupAll("*").stream()
+        .filter(n -> id.equals(n.getId()))
+        .findFirst()
+        .orElse(null);
+  }
+
+  private void focusId(String id) {
+    Display.run(() -> byId(id).requestFocus());
   }
 
   /** From where the keys are, until they are there again. */
