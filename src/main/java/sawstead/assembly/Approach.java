@@ -1,5 +1,6 @@
 package sawstead.assembly;
 
+import sawstead.solid.Axis;
 import sawstead.solid.Vec;
 
 /** From where something comes to its place, in words. */
@@ -21,15 +22,10 @@ public final class Approach {
   }
 
   private static String side(Vec direction) {
-    double x = Math.abs(direction.x());
-    double y = Math.abs(direction.y());
-    double z = Math.abs(direction.z());
-    if (z >= x && z >= y) {
-      return direction.z() < 0 ? "from above" : "from below";
-    }
-    if (x >= y) {
-      return direction.x() < 0 ? "from the right" : "from the left";
-    }
-    return direction.y() < 0 ? "from the outfeed" : "from the infeed";
+    return switch (Axis.nearest(direction)) {
+      case X -> direction.x() < 0 ? "from the right" : "from the left";
+      case Y -> direction.y() < 0 ? "from the outfeed" : "from the infeed";
+      case Z -> direction.z() < 0 ? "from above" : "from below";
+    };
   }
 }

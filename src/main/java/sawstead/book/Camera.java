@@ -1,5 +1,6 @@
 package sawstead.book;
 
+import sawstead.solid.Axis;
 import sawstead.solid.Vec;
 
 /**
@@ -22,16 +23,11 @@ record Camera(Vec right, Vec up, Vec toward) {
    * @param direction in which it moves, station frame
    */
   static Camera seeing(Vec direction) {
-    double x = Math.abs(direction.x());
-    double y = Math.abs(direction.y());
-    double z = Math.abs(direction.z());
-    if (z >= x && z >= y) {
-      return at(ASIDE, direction.z() > 0 ? -ABOVE : ABOVE);
-    }
-    if (x >= y) {
-      return at(direction.x() > 0 ? -2 * ASIDE : 2 * ASIDE, ABOVE);
-    }
-    return at(direction.y() < 0 ? Math.PI - ASIDE : ASIDE, ABOVE);
+    return switch (Axis.nearest(direction)) {
+      case X -> at(direction.x() > 0 ? -2 * ASIDE : 2 * ASIDE, ABOVE);
+      case Y -> at(direction.y() < 0 ? Math.PI - ASIDE : ASIDE, ABOVE);
+      case Z -> at(ASIDE, direction.z() > 0 ? -ABOVE : ABOVE);
+    };
   }
 
   private static Camera at(double aside, double above) {

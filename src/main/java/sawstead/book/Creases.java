@@ -27,7 +27,7 @@ final class Creases {
   static List<Crease> of(Mesh mesh, Vec toward) {
     Map<Long, List<Vec>> faces = new LinkedHashMap<>();
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      Vec normal = normal(mesh, t);
+      Vec normal = mesh.normal(t);
       for (int k = 0; k < 3; k++) {
         int a = mesh.corner(t, k);
         int b = mesh.corner(t, (k + 1) % 3);
@@ -45,15 +45,6 @@ final class Creases {
           }
         });
     return creases;
-  }
-
-  /** The unit normal of a triangle; zero where it has no area. */
-  static Vec normal(Mesh mesh, int triangle) {
-    Vec a = mesh.vertex(mesh.corner(triangle, 0));
-    Vec b = mesh.vertex(mesh.corner(triangle, 1));
-    Vec c = mesh.vertex(mesh.corner(triangle, 2));
-    Vec cross = b.minus(a).cross(c.minus(a));
-    return cross.length() > 0 ? cross.unit() : Vec.ZERO;
   }
 
   private static boolean isDrawn(List<Vec> normals, Vec toward) {

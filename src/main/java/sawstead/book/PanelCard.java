@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import sawstead.check.FastenerWords;
 import sawstead.check.Words;
 import sawstead.drawing.page.Fractions;
-import sawstead.joinery.Fastener;
 import sawstead.measure.LengthFormat;
 import sawstead.measure.Unit;
 import sawstead.solid.Bevel;
@@ -20,10 +19,10 @@ import sawstead.solid.Feature;
 import sawstead.solid.Mark;
 import sawstead.solid.Opening;
 import sawstead.solid.Panel;
-import sawstead.solid.Placement;
 import sawstead.solid.PocketBore;
 import sawstead.solid.Recess;
 import sawstead.solid.Vec;
+import sawstead.station.Entry;
 import sawstead.station.Part;
 import sawstead.station.Station;
 
@@ -38,9 +37,6 @@ import sawstead.station.Station;
  *     third number is 1 on the front and 0 on the back
  */
 record PanelCard(Panel panel, String stock, List<String> lines, List<Vec> crosses) {
-  /** Cosine from which an axis counts as square to the face. */
-  private static final double SQUARE = 1 - 1e-9;
-
   PanelCard {
     lines = List.copyOf(lines);
     crosses = List.copyOf(crosses);
@@ -66,16 +62,11 @@ record PanelCard(Panel panel, String stock, List<String> lines, List<Vec> crosse
       }
     }
     List<Vec> crosses = new ArrayList<>();
-    Placement back = part.body().placement().inverse();
-    for (Fastener fastener : station.fasteners()) {
-      Vec axis = back.turn(fastener.axis());
-      if (fastener.joins().get(0).equals(part.id()) && Math.abs(axis.z()) > SQUARE) {
-        Vec at = back.apply(fastener.at()).minus(corner);
-        boolean front = axis.z() < 0;
-        crosses.add(new Vec(at.x(), at.y(), front ? 1 : 0));
-        String what = FastenerWords.item(fastener, words);
-        point(points, what + " " + side(front ? Face.FRONT : Face.BACK), at.x(), at.y());
-      }
+    for (Entry entry : Entry.of(station, part)) {
+      Vec at = entry.at().minus(corner);
+      crosses.add(new Vec(at.x(), at.y(), entry.face() == Face.FRONT ? 1 : 0));
+      String what = FastenerWords.item(entry.fastener(), words);
+      point(points, what + " " + side(entry.face()), at.x(), at.y());
     }
     points.forEach(
         (what, spots) ->

@@ -129,7 +129,7 @@ final class Picture {
   private void fill(Raster raster, Shown one) {
     Mesh mesh = one.mesh();
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      Vec normal = Creases.normal(mesh, t);
+      Vec normal = mesh.normal(t);
       if (normal.dot(camera.toward()) <= 0) {
         continue;
       }

@@ -6,8 +6,6 @@ import sawstead.measure.LengthFormat;
 
 /** What a fastener is called in a shop. */
 public final class FastenerWords {
-  private static final int[] GAUGES = {4, 5, 6, 7, 8, 9, 10, 12, 14};
-
   private FastenerWords() {}
 
   /** Kind and size, such as {@code wood screw #8 x 32 mm}. */
@@ -23,14 +21,7 @@ public final class FastenerWords {
   }
 
   private static int gauge(Fastener fastener) {
-    int best = GAUGES[0];
-    for (int number : GAUGES) {
-      if (Math.abs(new ScrewGauge(number).shank() - fastener.diameter())
-          < Math.abs(new ScrewGauge(best).shank() - fastener.diameter())) {
-        best = number;
-      }
-    }
-    return best;
+    return ScrewGauge.nearest(fastener.diameter()).number();
   }
 
   private static String mm(double millimetres) {

@@ -48,14 +48,17 @@ public final class Retrial {
 
   private static Optional<Retrial> of(
       Finding finding, Station station, Function<Station, Scene> look) {
-    for (Check check : Checks.ALL) {
-      // Each with a scene of its own, to see what it asks for.
-      Scene scene = look.apply(station);
-      if (check.judge(scene).findings().contains(finding)) {
-        return Optional.of(new Retrial(finding, check, look, scene.isPlanned()));
-      }
-    }
-    return Optional.empty();
+    Scene scene = look.apply(station);
+    return Checks.ALL.stream()
+        .filter(c -> c.judge(scene).findings().contains(finding))
+        .findFirst()
+        .map(c -> new Retrial(finding, c, look, plans(c, look.apply(station))));
+  }
+
+  /** Whether a check asks how it is built: in a scene of its own, where no other asked before. */
+  private static boolean plans(Check check, Scene own) {
+    check.judge(own);
+    return own.isPlanned();
   }
 
   /** What the check says now of the same matter, as bad as before or worse; empty if nothing. */

@@ -1,5 +1,6 @@
 package sawstead.joinery;
 
+import java.util.Comparator;
 import java.util.Map;
 
 /**
@@ -36,6 +37,15 @@ public record ScrewGauge(int number) {
       throw new JoineryException(
           "wood screws are numbered 4 to 10, 12 and 14, found number " + number);
     }
+  }
+
+  /** The number whose shank is nearest to a diameter, mm. */
+  public static ScrewGauge nearest(double diameter) {
+    return TABLE.keySet().stream()
+        .sorted()
+        .map(ScrewGauge::new)
+        .min(Comparator.comparingDouble(g -> Math.abs(g.shank() - diameter)))
+        .orElseThrow();
   }
 
   /** Diameter over the shank, which is that over the thread, mm. */

@@ -13,4 +13,12 @@ public enum Axis {
   public Vec unit() {
     return new Vec(this == X ? 1 : 0, this == Y ? 1 : 0, this == Z ? 1 : 0);
   }
+
+  /** The axis that a direction is most along; of equals z first, then x. */
+  public static Axis nearest(Vec direction) {
+    double x = Math.abs(direction.x());
+    double y = Math.abs(direction.y());
+    double z = Math.abs(direction.z());
+    return z >= x && z >= y ? Z : x >= y ? X : Y;
+  }
 }

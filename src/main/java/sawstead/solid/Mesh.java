@@ -116,6 +116,15 @@ public final class Mesh {
     return m;
   }
 
+  /** The unit normal of a triangle, outwards; zero where the triangle has no area. */
+  public Vec normal(int triangle) {
+    Vec a = vertex(corner(triangle, 0));
+    Vec b = vertex(corner(triangle, 1));
+    Vec c = vertex(corner(triangle, 2));
+    Vec cross = b.minus(a).cross(c.minus(a));
+    return cross.length() > 0 ? cross.unit() : Vec.ZERO;
+  }
+
   /** Area of all triangles, mm2. */
   public double area() {
     double sum = 0;

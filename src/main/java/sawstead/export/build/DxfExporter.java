@@ -11,13 +11,12 @@ import sawstead.drawing.dxf.DxfUnit;
 import sawstead.export.Draft;
 import sawstead.export.FileName;
 import sawstead.export.dxf.DxfWriter;
-import sawstead.joinery.Fastener;
 import sawstead.measure.Unit;
 import sawstead.solid.Face;
 import sawstead.solid.Mark;
 import sawstead.solid.Panel;
-import sawstead.solid.Placement;
 import sawstead.solid.Vec;
+import sawstead.station.Entry;
 import sawstead.station.Part;
 import sawstead.station.PartKind;
 import sawstead.station.Station;
@@ -27,9 +26,6 @@ final class DxfExporter implements Exporter {
 
   /** Half a cross, mm. */
   private static final double ARM = 3;
-
-  /** Cosine from which an axis counts as square to the face. */
-  private static final double SQUARE = 1 - 1e-9;
 
   @Override
   public void write(Report report, Draft folder) throws IOException {
@@ -46,18 +42,12 @@ final class DxfExporter implements Exporter {
 
   /** The panel with a pencil cross wherever a screw or brad goes in square to one of its faces. */
   private static Panel marked(Station station, Part part, Panel panel) {
-    Placement back = part.body().placement().inverse();
     Map<Face, List<Mark.Stroke>> crosses = new EnumMap<>(Face.class);
-    for (Fastener fastener : station.fasteners()) {
-      Vec axis = back.turn(fastener.axis());
-      if (fastener.joins().get(0).equals(part.id()) && Math.abs(axis.z()) > SQUARE) {
-        Vec at = back.apply(fastener.at());
-        List<Mark.Stroke> strokes =
-            crosses.computeIfAbsent(
-                axis.z() < 0 ? Face.FRONT : Face.BACK, face -> new ArrayList<>());
-        strokes.add(new Mark.Stroke(at.x() - ARM, at.y(), at.x() + ARM, at.y()));
-        strokes.add(new Mark.Stroke(at.x(), at.y() - ARM, at.x(), at.y() + ARM));
-      }
+    for (Entry entry : Entry.of(station, part)) {
+      Vec at = entry.at();
+      List<Mark.Stroke> strokes = crosses.computeIfAbsent(entry.face(), face -> new ArrayList<>());
+      strokes.add(new Mark.Stroke(at.x() - ARM, at.y(), at.x() + ARM, at.y()));
+      strokes.add(new Mark.Stroke(at.x(), at.y() - ARM, at.x(), at.y() + ARM));
     }
     Panel marked = panel;
     for (Map.Entry<Face, List<Mark.Stroke>> face : crosses.entrySet()) {

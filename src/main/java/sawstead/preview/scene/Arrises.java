@@ -22,7 +22,7 @@ final class Arrises {
     Map<Long, Vec> first = new HashMap<>();
     Triangles rods = new Triangles();
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      Vec normal = normal(mesh, t);
+      Vec normal = mesh.normal(t);
       for (int k = 0; k < 3; k++) {
         int a = mesh.corner(t, k);
         int b = mesh.corner(t, (k + 1) % 3);
@@ -34,14 +34,6 @@ final class Arrises {
       }
     }
     return rods;
-  }
-
-  static Vec normal(Mesh mesh, int triangle) {
-    Vec a = mesh.vertex(mesh.corner(triangle, 0));
-    Vec b = mesh.vertex(mesh.corner(triangle, 1));
-    Vec c = mesh.vertex(mesh.corner(triangle, 2));
-    Vec cross = b.minus(a).cross(c.minus(a));
-    return cross.length() > 0 ? cross.unit() : Vec.ZERO;
   }
 
   private static void rod(Triangles into, Vec from, Vec to) {

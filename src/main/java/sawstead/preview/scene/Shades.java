@@ -173,7 +173,7 @@ final class Shades {
   private static MeshView hatch(Mesh mesh) {
     Triangles triangles = new Triangles();
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      Vec n = Arrises.normal(mesh, t);
+      Vec n = mesh.normal(t);
       boolean level = Math.abs(n.z()) > 0.7;
       for (int k = 0; k < 3; k++) {
         Vec p = mesh.vertex(mesh.corner(t, k));

@@ -25,7 +25,7 @@ final class Sides {
     double thickness =
         part.body().solid() instanceof Panel panel ? panel.thickness() : mesh.box().size().z();
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      Vec normal = Arrises.normal(mesh, t);
+      Vec normal = mesh.normal(t);
       boolean face = Math.abs(normal.z()) > FACE;
       boolean alongU = Math.abs(normal.y()) > Math.abs(normal.x());
       for (int k = 0; k < 3; k++) {

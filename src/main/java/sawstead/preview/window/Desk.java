@@ -12,7 +12,6 @@ import javafx.scene.control.ButtonType;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import sawstead.check.Finding;
@@ -115,8 +114,7 @@ final class Desk {
   private void escape() {
     if (floor.isMeasuring()) {
       floor.requestFocus();
-      floor.fireEvent(
-          new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ESCAPE, false, false, false, false));
+      top.putCaliperAway();
     } else if (root.getRight() != null) {
       toggleBrief();
     }

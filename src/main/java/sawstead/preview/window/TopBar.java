@@ -45,6 +45,7 @@ final class TopBar extends VBox {
   private final Label height = new Label();
   private final StackPane sign = new StackPane();
   private final ToolBar acts = new ToolBar();
+  private final ToggleButton measure;
   private final ToggleButton brief = new ToggleButton("Brief");
   private final ComboBox<String> cutWhere = new ComboBox<>();
   private final Slider cutAt = slider("section", 0.5);
@@ -65,7 +66,7 @@ final class TopBar extends VBox {
     verdict.setWrapText(true);
     HBox first = new HBox(12, sign, name, verdict, height, gap());
     first.setAlignment(Pos.CENTER_LEFT);
-    ToggleButton measure = toggle("measure", desk::measure, "key M");
+    measure = toggle("measure", desk::measure, "key M");
     ToggleButton way = toggle("way", desk::showWay, "the room that is swept on the way, key W");
     brief.setId("brief");
     brief.getStyleClass().add("big");
@@ -85,8 +86,8 @@ final class TopBar extends VBox {
                 measure.fire();
               } else if (!e.isShortcutDown() && e.getCode() == KeyCode.W) {
                 way.fire();
-              } else if (e.getCode() == KeyCode.ESCAPE && measure.isSelected()) {
-                measure.fire();
+              } else if (e.getCode() == KeyCode.ESCAPE) {
+                putCaliperAway();
               }
             });
     Button larger = button("A+", desk.root()::larger, "everything larger, Ctrl and +");
@@ -169,6 +170,13 @@ final class TopBar extends VBox {
     verdict.setText("no station yet");
     verdict.getStyleClass().setAll("label", "verdict", Severity.STOP.word());
     height.setText("");
+  }
+
+  /** Ends measuring, if somebody measures. */
+  void putCaliperAway() {
+    if (measure.isSelected()) {
+      measure.fire();
+    }
   }
 
   void briefIsOpen(boolean open) {
